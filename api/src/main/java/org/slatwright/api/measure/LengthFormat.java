@@ -1,0 +1,72 @@
+package org.slatwright.api.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Spells lengths for a person. Millimetres are decimal with a point and every digit there is;
+ * inches are whole numbers and reduced fractions down to 1/64 ({@code 4 3/8}), and decimals only
+ * where a fraction cannot say it (metric stock in an inch plan). The same on every machine: no
+ * locale.
+ *
+ * @param unit the unit to show
+ */
+public record LengthFormat(Unit unit) {
+
+  private static final long NM_PER_64TH = Length.inches(1, 64).nanometres();
+  private static final int INCH_DECIMALS = 4;
+
+  /** The number alone, such as {@code 1500}, {@code 37.6} or {@code 4 3/8}. */
+  public String number(Length length) {
+    if (unit == Unit.INCH && length.nanometres() % NM_PER_64TH == 0) {
+      return fraction(length.nanometres() / NM_PER_64TH);
+    }
+    return decimal(length);
+  }
+
+  /** The number and its unit: {@code 1500 mm}, {@code 4 3/8"}. */
+  public String withUnit(Length length) {
+    return unit == Unit.INCH ? number(length) + "\"" : number(length) + " mm";
+  }
+
+  /** A section or a size, {@code 44 × 70 mm}. */
+  public String section(Length first, Length second) {
+    String times = " × ";
+    return unit == Unit.INCH
+        ? withUnit(first) + times + withUnit(second)
+        : number(first) + times + withUnit(second);
+  }
+
+  /** As a decimal number with a point, for tables that are reckoned with: {@code 4.375}. */
+  public String decimal(Length length) {
+    BigDecimal value =
+        BigDecimal.valueOf(length.nanometres())
+            .divide(BigDecimal.valueOf(unit.nanometres()), 12, RoundingMode.HALF_UP);
+    if (unit == Unit.INCH && length.nanometres() % NM_PER_64TH != 0) {
+      value = value.setScale(INCH_DECIMALS, RoundingMode.HALF_UP);
+    }
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+  }
+
+  /** Whether {@link #number} says the length to the last nanometre. */
+  public boolean isExact(Length length) {
+    return unit == Unit.MM || length.nanometres() % NM_PER_64TH == 0;
+  }
+
+  private static String fraction(long sixtyFourths) {
+    long size = Math.abs(sixtyFourths);
+    long whole = size / 64;
+    long numerator = size % 64;
+    long denominator = 64;
+    while (numerator != 0 && numerator % 2 == 0) {
+      numerator /= 2;
+      denominator /= 2;
+    }
+    String sign = sixtyFourths < 0 ? "-" : "";
+    if (numerator == 0) {
+      return sign + whole;
+    }
+    String part = numerator + "/" + denominator;
+    return whole == 0 ? sign + part : sign + whole + " " + part;
+  }
+}

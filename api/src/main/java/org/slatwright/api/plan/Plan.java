@@ -1,0 +1,56 @@
+package org.slatwright.api.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Assembly;
+
+/**
+ * The complete plan of one rack.
+ *
+ * <p>The names of output files come from here, without an ending: {@link #CUT_LIST}, {@link
+ * #HOLE_LIST}, {@link #FINDINGS}, {@link #MODEL}, {@link Sheet#name} and {@link Pattern#name}. An
+ * exporter adds its ending.
+ *
+ * @param title the maker's title: any text at all, also right-to-left or with markup in it
+ * @param lengths how every length is shown
+ * @param chains the dimension chains, each adding up exactly
+ * @param assembly parts, places, joints, fasteners
+ * @param cutList the rough-cut table, one line a part
+ * @param jig the drilling jig, or empty when none can be made (a finding says why)
+ * @param patterns what a router or a laser cuts or drills: jig plates and drilled parts, real size
+ * @param findings worst first
+ * @param sheets drawings to paper scale, in order
+ */
+public record Plan(
+    String title,
+    LengthFormat lengths,
+    List<Chain> chains,
+    Assembly assembly,
+    List<CutLine> cutList,
+    Optional<Jig> jig,
+    List<Pattern> patterns,
+    List<Finding> findings,
+    List<Sheet> sheets) {
+
+  /** The name of the table of parts to cut. */
+  public static final String CUT_LIST = "cut-list";
+
+  /** The name of the table of holes to drill. */
+  public static final String HOLE_LIST = "hole-list";
+
+  /** The name of the table of findings. */
+  public static final String FINDINGS = "findings";
+
+  /** The name of the whole plan as data. */
+  public static final String MODEL = "plan";
+
+  public Plan {
+    chains = List.copyOf(chains);
+    cutList = List.copyOf(cutList);
+    patterns = List.copyOf(patterns);
+    findings = List.copyOf(findings);
+    sheets = List.copyOf(sheets);
+  }
+}

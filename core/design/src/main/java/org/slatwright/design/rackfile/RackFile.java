@@ -1,0 +1,215 @@
+package org.slatwright.design.rackfile;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.slatwright.api.drawing.Paper;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Fastener;
+
+/**
+ * A rack file as it was read: valid key by key, not yet solved.
+ *
+ * @param increment that solved lengths snap to; 1 mm or 1/16 in unless given
+ * @param keys every key that the file or a {@code --set} gives, with its place, in file order;
+ *     lists as {@code rack.openings}, not by entry
+ */
+public record RackFile(
+    Given<String> title,
+    Unit units,
+    Length increment,
+    List<Held> holds,
+    Timber timber,
+    Rack rack,
+    Slats slats,
+    Joint joint,
+    Shop shop,
+    Optional<Given<Mass>> loadPerShelf,
+    Map<String, Place> keys) {
+
+  /**
+   * A thing that the rack must take.
+   *
+   * @param across how many side by side; 1 unless given
+   * @param clearance kept free around it; zero unless given
+   */
+  public record Held(
+      String name, Length width, Length depth, Length height, int across, Length clearance) {}
+
+  /** What is cut up. */
+  public record Timber(
+      FrameStock frame, Optional<Given<Section>> railSection, SlatStock slats, Dowel dowel) {}
+
+  /**
+   * Stock of the uprights, and of the rails unless they have their own.
+   *
+   * @param section as measured: width across the frame's thickness, then depth
+   */
+  public record FrameStock(
+      Given<Section> section, Optional<Given<String>> species, List<StockLength> lengths) {}
+
+  /**
+   * A length that can be bought, or lies in the shop.
+   *
+   * @param price empty when already owned
+   * @param onHand how many there are, or empty for as many as are wanted
+   */
+  public record StockLength(
+      Given<Length> length, Optional<BigDecimal> price, Optional<Integer> onHand) {}
+
+  /**
+   * Stock of the slats: one size, or reclaimed boards measured one by one, or both.
+   *
+   * @param section thickness, then width
+   */
+  public record SlatStock(
+      Optional<Given<Section>> section, List<StockLength> lengths, List<Given<Board>> boards) {}
+
+  /**
+   * A reclaimed board.
+   *
+   * @param count how many like it; 1 unless given
+   * @param avoid stretches along its length that no slat may hold, in order
+   */
+  public record Board(
+      Length length, Length width, Length thickness, int count, List<Range> avoid) {}
+
+  /** From one length to another, {@code 3..20}; never the wrong way round. */
+  public record Range(Length from, Length to) {}
+
+  /**
+   * Dowels.
+   *
+   * @param rodLength when cut from rod
+   * @param length when bought cut
+   */
+  public record Dowel(
+      Optional<Given<Length>> diameter,
+      Optional<Given<Length>> rodLength,
+      Optional<Given<Length>> length) {}
+
+  /**
+   * Sizes of the rack.
+   *
+   * @param bays 1 unless given
+   * @param openings from the floor up; empty when left out
+   */
+  public record Rack(
+      int bays,
+      Optional<Given<Length>> interiorWidth,
+      Optional<Given<Length>> railLength,
+      Optional<Given<Length>> upright,
+      Optional<Given<Length>> foot,
+      Optional<Given<List<Opening>>> openings,
+      Optional<Given<Top>> top) {}
+
+  /**
+   * One entry of the openings.
+   *
+   * @param clear its clear height, or {@code even}
+   * @param count how many alike, at least 1
+   */
+  public record Opening(Given<Clear> clear, int count) {}
+
+  /** A clear height. */
+  public sealed interface Clear {
+    /** As given. */
+    record Fixed(Length height) implements Clear {}
+
+    /** An equal share of what is left. */
+    record Even() implements Clear {}
+  }
+
+  /** How the rack ends at the top. */
+  public sealed interface Top {
+    /** The top slats end level with the uprights. */
+    record Flush() implements Top {}
+
+    /** The uprights run on above the top slats. */
+    record Above(Length height) implements Top {}
+  }
+
+  /**
+   * How slats are laid.
+   *
+   * @param run through unless given
+   * @param overhang zero unless given
+   */
+  public record Slats(
+      Optional<Given<Integer>> perShelf,
+      Optional<Given<Length>> gap,
+      Optional<Given<Range>> gapRange,
+      Given<Run> run,
+      Length overhang) {}
+
+  /** Whether slats cross all bays or one. */
+  public enum Run {
+    THROUGH("through"),
+    PER_BAY("per-bay");
+
+    private final String word;
+
+    Run(String word) {
+      this.word = word;
+    }
+
+    /** As written in a rack file. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * Joints and nailing.
+   *
+   * @param dowels per rail end, 1 or 2; 1 unless given
+   * @param embedment depth in the rail
+   */
+  public record Joint(Given<Integer> dowels, Optional<Given<Length>> embedment, Fixing fixing) {}
+
+  /**
+   * What holds the slats down.
+   *
+   * @param kind brad unless given
+   * @param perEnd how many at each bearing; 2 unless given
+   */
+  public record Fixing(
+      Fastener.Kind kind,
+      Optional<Given<Length>> length,
+      Optional<Given<Length>> diameter,
+      int perEnd) {}
+
+  /**
+   * The shop.
+   *
+   * @param kerf of the saw; 3.2 mm (1/8 in) unless given
+   * @param endTrim squared off each end of a stock length; 10 mm (3/8 in) unless given
+   * @param jigSheet thickness of the sheet the jig is cut from; 6 mm (1/4 in) unless given
+   * @param paper A4 in millimetres, letter in inches, unless given
+   */
+  public record Shop(
+      Length kerf,
+      Length endTrim,
+      Optional<Given<Length>> bitReach,
+      Given<Length> jigSheet,
+      Optional<Cutter> cutter,
+      Paper paper) {}
+
+  /** The machine that cuts the jig. */
+  public sealed interface Cutter {
+    /** A router with a bit of that diameter. */
+    record Router(Length tool) implements Cutter {}
+
+    /** A laser that burns a slit of that width. */
+    record Laser(Length kerf) implements Cutter {}
+  }
+
+  /**
+   * A mass.
+   *
+   * @param grams whole grams, greater than zero
+   */
+  public record Mass(long grams) {}
+}

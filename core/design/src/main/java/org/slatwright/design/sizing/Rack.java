@@ -1,0 +1,141 @@
+package org.slatwright.design.sizing;
+
+import java.util.List;
+import org.slatwright.api.drawing.Paper;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Fastener;
+import org.slatwright.api.plan.Chain;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.design.rackfile.RackFile;
+
+/**
+ * A rack in which nothing is unknown.
+ *
+ * @param increment that solved lengths are multiples of
+ * @param species of frame and slats
+ * @param upright section and length of the uprights
+ * @param rail section and length of the rails
+ * @param interiorWidth between two frames
+ * @param foot floor to the underside of the lowest rail
+ * @param openings clear height above each shelf but the top one, from the floor up
+ * @param topAbove how far the uprights run on above the top slats; zero when flush
+ * @param jigSheet thickness of the sheet the jig is cut from
+ * @param chains height, depth, width, slat row and dowel, each adding up
+ * @param notes what sizing decided that the maker should know
+ */
+public record Rack(
+    String title,
+    Unit units,
+    Length increment,
+    String species,
+    Upright upright,
+    Rail rail,
+    int bays,
+    Length interiorWidth,
+    Length foot,
+    List<Length> openings,
+    Length topAbove,
+    SlatRow slats,
+    DowelJoint joint,
+    Fixing fixing,
+    Length jigSheet,
+    Paper paper,
+    List<Chain> chains,
+    List<Finding> notes) {
+
+  public Rack {
+    openings = List.copyOf(openings);
+    chains = List.copyOf(chains);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * An upright.
+   *
+   * @param width across the frame's thickness, along the rack's x
+   * @param depth along the rack's y
+   * @param length full height
+   */
+  public record Upright(Length width, Length depth, Length length) {}
+
+  /**
+   * A rail.
+   *
+   * @param width across the frame's thickness, centred on the upright
+   * @param height along the rack's z
+   * @param length between the uprights
+   */
+  public record Rail(Length width, Length height, Length length) {}
+
+  /**
+   * The slats of one shelf: front margin + count × width + (count - 1) × gap + back margin = rail
+   * length.
+   *
+   * @param length of a slat
+   * @param gap between two slats; zero when there is one
+   * @param frontMargin between the front uprights and the first slat
+   * @param backMargin between the last slat and the rear uprights
+   * @param overhang slat ends beyond the outer faces of the frames
+   */
+  public record SlatRow(
+      RackFile.Run run,
+      Length length,
+      Length thickness,
+      Length width,
+      int count,
+      Length gap,
+      Length frontMargin,
+      Length backMargin,
+      Length overhang) {}
+
+  /**
+   * The through-dowel joint at each rail end.
+   *
+   * @param heights of the dowel centres above the underside of the rail, lowest first
+   * @param embedment of a dowel in the rail
+   * @param length of a dowel: upright depth + embedment
+   * @param holeDepth in the rail: embedment and room for trapped glue
+   */
+  public record DowelJoint(
+      Length diameter, List<Length> heights, Length embedment, Length length, Length holeDepth) {
+    public DowelJoint {
+      heights = List.copyOf(heights);
+    }
+  }
+
+  /**
+   * What holds a slat down at each bearing.
+   *
+   * @param perEnd how many at each bearing
+   */
+  public record Fixing(Fastener.Kind kind, Length length, Length diameter, int perEnd) {}
+
+  /** How many frames: one more than bays. */
+  public int frames() {
+    return bays + 1;
+  }
+
+  /** How many shelves: one more than openings. */
+  public int shelves() {
+    return openings.size() + 1;
+  }
+
+  /** Front to back over both uprights. */
+  public Length frameDepth() {
+    return rail.length().plus(upright.depth().times(2));
+  }
+
+  /** The height of the underside of each shelf's rails, from the floor up. */
+  public List<Length> railUndersides() {
+    Length step = rail.height().plus(slats.thickness());
+    List<Length> heights = new java.util.ArrayList<>();
+    Length at = foot;
+    heights.add(at);
+    for (Length opening : openings) {
+      at = at.plus(step).plus(opening);
+      heights.add(at);
+    }
+    return List.copyOf(heights);
+  }
+}
