@@ -1,5 +1,6 @@
 package org.slatwright.design.sizing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
@@ -72,7 +73,8 @@ public record Rack(
    * The slats of one shelf: front margin + count × width + (count - 1) × gap + back margin = rail
    * length.
    *
-   * @param length of a slat
+   * @param lengths of the slats of each bay, from the left; one entry when they run through all
+   *     bays
    * @param gap between two slats; zero when there is one
    * @param frontMargin between the front uprights and the first slat
    * @param backMargin between the last slat and the rear uprights
@@ -80,14 +82,18 @@ public record Rack(
    */
   public record SlatRow(
       RackFile.Run run,
-      Length length,
+      List<Length> lengths,
       Length thickness,
       Length width,
       int count,
       Length gap,
       Length frontMargin,
       Length backMargin,
-      Length overhang) {}
+      Length overhang) {
+    public SlatRow {
+      lengths = List.copyOf(lengths);
+    }
+  }
 
   /**
    * The through-dowel joint at each rail end.
@@ -129,7 +135,7 @@ public record Rack(
   /** The height of the underside of each shelf's rails, from the floor up. */
   public List<Length> railUndersides() {
     Length step = rail.height().plus(slats.thickness());
-    List<Length> heights = new java.util.ArrayList<>();
+    List<Length> heights = new ArrayList<>();
     Length at = foot;
     heights.add(at);
     for (Length opening : openings) {
