@@ -1,0 +1,112 @@
+package org.slatwright.design.framing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Box;
+import org.slatwright.api.model.Direction;
+import org.slatwright.api.model.Fastener;
+import org.slatwright.api.model.Group;
+import org.slatwright.api.model.Part;
+import org.slatwright.api.model.Piece;
+import org.slatwright.api.model.Placement;
+import org.slatwright.api.model.Point3;
+import org.slatwright.design.sizing.Rack;
+
+/** Lays the slats of each shelf, from the floor up, and fastens them to the rails they cross. */
+final class ShelfBuilder {
+
+  /** Wood left between a brad and a dowel it passes; our choice, so that a crooked one misses. */
+  private static final Length CLEAR_OF_DOWEL = Length.mm(2);
+
+  private final Rack rack;
+  private final Grid grid;
+  private final PartSet parts;
+  private final List<List<Piece>> rails;
+  private final List<Fastener> fasteners = new ArrayList<>();
+  private int slatsPlaced;
+
+  /** With the rails of each frame, each from the floor up. */
+  ShelfBuilder(Rack rack, Grid grid, PartSet parts, List<List<Piece>> rails) {
+    this.rack = rack;
+    this.grid = grid;
+    this.parts = parts;
+    this.rails = rails;
+  }
+
+  List<Fastener> fasteners() {
+    return List.copyOf(fasteners);
+  }
+
+  Group build(int shelf) {
+    List<Length> lengths = rack.slats().lengths();
+    List<Length> ends = grid.slatEnds();
+    List<Piece> slats = new ArrayList<>();
+    for (int run = 0; run < lengths.size(); run++) {
+      for (Length front : grid.slatFronts()) {
+        Point3 corner = new Point3(ends.get(run), front, grid.slatUnderside(shelf));
+        Part part = parts.slat(lengths.get(run));
+        Piece slat =
+            new Piece(
+                part.mark() + "-" + ++slatsPlaced,
+                part,
+                new Placement(corner, Direction.PLUS_X, Direction.PLUS_Y));
+        slats.add(slat);
+        fasten(slat, shelf);
+      }
+    }
+    return new Group("shelf-" + (shelf + 1), Group.Kind.SHELF, slats);
+  }
+
+  private void fasten(Piece slat, int shelf) {
+    for (List<Piece> frameRails : rails) {
+      Piece rail = frameRails.get(shelf);
+      if (slat.box().low().x().isLessThan(rail.box().high().x())
+          && rail.box().low().x().isLessThan(slat.box().high().x())) {
+        fasten(slat, rail);
+      }
+    }
+  }
+
+  private void fasten(Piece slat, Piece rail) {
+    Box top = slat.box();
+    int count = rack.fixing().perEnd();
+    for (int i = 0; i < count; i++) {
+      Length back = rack.slats().width().times(2L * i + 1).dividedBy(2L * count);
+      Point3 head = new Point3(across(slat, rail, i), top.low().y().plus(back), top.high().z());
+      fasteners.add(
+          new Fastener(
+              rack.fixing().kind(),
+              rack.fixing().length(),
+              rack.fixing().diameter(),
+              head,
+              Direction.MINUS_Z,
+              slat,
+              rail));
+    }
+  }
+
+  /**
+   * Where along the slat a fastener goes: to the left and right of the rail's middle in turn, clear
+   * of the dowel that lies there, so that a row does not split one line of grain; in the middle of
+   * the bearing where the slat only reaches half over.
+   */
+  private Length across(Piece slat, Piece rail, int index) {
+    Box bearer = rail.box();
+    Length left = Length.max(slat.box().low().x(), bearer.low().x());
+    Length right = Length.min(slat.box().high().x(), bearer.high().x());
+    Length middle = left.plus(right.minus(left).half());
+    boolean whole = left.equals(bearer.low().x()) && right.equals(bearer.high().x());
+    if (!whole) {
+      return middle;
+    }
+    return index % 2 == 0 ? middle.minus(offset()) : middle.plus(offset());
+  }
+
+  private Length offset() {
+    Length diameter = rack.fixing().diameter();
+    Length wanted = rack.joint().diameter().half().plus(diameter.half()).plus(CLEAR_OF_DOWEL);
+    Length most = rack.rail().width().half().minus(diameter.times(2));
+    return Length.max(Length.ZERO, Length.min(wanted.snappedUp(rack.increment()), most));
+  }
+}
