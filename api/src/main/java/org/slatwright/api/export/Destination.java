@@ -13,6 +13,7 @@ public interface Destination {
    *
    * @param name a relative path with {@code /} between folders, each piece of it letters, digits,
    *     dots, hyphens and underscores, starting with a letter or digit, at most 100 long; used once
+   *     (see {@link OutputNames})
    * @param content writes the bytes
    * @throws IllegalArgumentException when the name is not safe or was used before
    * @throws IOException when the file cannot be written; nothing is left of it

@@ -1,0 +1,84 @@
+package org.slatwright.testkit;
+
+import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.plan.Plan;
+
+/** Plans to test an exporter with. */
+public final class SamplePlans {
+
+  private static final int LONG_TITLE = 200;
+
+  /** Titles that a maker may write and that break careless writers. */
+  public static final List<String> ODD_TITLES =
+      List.of(
+          "",
+          "\"double\" and 'single' quotes, back\\slash",
+          "<b>bold</b> & &amp; ]]> --> <!--",
+          "Seedlings 🌱 for 👩‍🌾, é as e\u0301",
+          "رف الشتلات 3 × 4",
+          "=1+1",
+          "%%u %d ${title} {0}",
+          "two\nlines\tand a tab",
+          "../../etc/passwd",
+          "x".repeat(LONG_TITLE));
+
+  private SamplePlans() {}
+
+  /** Every example rack, designed; in alphabetical order of their files. */
+  public static List<Plan> examples() {
+    return List.of(EveryKind.plan("Seed-tray rack"));
+  }
+
+  /** One small plan with a figure, outline and operation of every kind there is. */
+  public static Plan everyKind() {
+    return EveryKind.plan("Every kind");
+  }
+
+  /** A plan whose title, also where it is drawn, is {@code title}. */
+  public static Plan titled(String title) {
+    return EveryKind.plan(title);
+  }
+
+  /** The plan without its jig and what is cut for it. */
+  public static Plan withoutJig(Plan plan) {
+    return new Plan(
+        plan.title(),
+        plan.lengths(),
+        plan.chains(),
+        plan.assembly(),
+        plan.cutList(),
+        Optional.empty(),
+        plan.patterns().stream().filter(pattern -> !pattern.name().startsWith("jig/")).toList(),
+        plan.findings(),
+        plan.sheets());
+  }
+
+  /** The plan without drawings. */
+  public static Plan withoutSheets(Plan plan) {
+    return new Plan(
+        plan.title(),
+        plan.lengths(),
+        plan.chains(),
+        plan.assembly(),
+        plan.cutList(),
+        plan.jig(),
+        plan.patterns(),
+        plan.findings(),
+        List.of());
+  }
+
+  /** The plan with nothing but its assembly. */
+  public static Plan bare(Plan plan) {
+    return new Plan(
+        plan.title(),
+        plan.lengths(),
+        List.of(),
+        plan.assembly(),
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+}
