@@ -32,7 +32,7 @@ record Surroundings(
         .stringPropertyNames()
         .forEach(name -> properties.put(name, System.getProperty(name)));
     return new Surroundings(
-        Locale.getDefault(), TimeZone.getDefault(), properties, namesIn(Path.of("")));
+        Locale.getDefault(), TimeZone.getDefault(), properties, entriesOf(Path.of("")));
   }
 
   /** What {@code task} gives when run with another default locale and time zone. */
@@ -81,11 +81,13 @@ record Surroundings(
         .collect(Collectors.toSet());
   }
 
-  private static Set<String> namesIn(Path folder) {
+  private static Set<String> entriesOf(Path folder) {
     try (Stream<Path> entries = Files.list(folder.toAbsolutePath())) {
-      return entries
-          .map(entry -> entry.getFileName().toString())
-          .collect(Collectors.toCollection(TreeSet::new));
+      Set<String> stamped = new TreeSet<>();
+      for (Path entry : entries.toList()) {
+        stamped.add(entry.getFileName() + " of " + Files.getLastModifiedTime(entry));
+      }
+      return stamped;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
