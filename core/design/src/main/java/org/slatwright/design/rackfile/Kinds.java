@@ -1,0 +1,231 @@
+package org.slatwright.design.rackfile;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthGrammar;
+import org.slatwright.api.measure.Unit;
+
+/** The kinds of values that a rack file holds, with the limits of good sense. */
+final class Kinds {
+
+  static final Length LEAST = Length.mm(1);
+
+  /** The thinnest cut or shank there is. */
+  static final Length FINEST = new Length(50_000);
+
+  private static final Length MOST = Length.mm(20_000);
+  private static final Length COARSEST_INCREMENT = Length.mm(100);
+  private static final String SECTION_FORMS = "44 x 70, 44 x 70 mm or 1 1/2 x 3 1/2 in";
+  private static final String RANGE_FORMS = "3..20, 3..20 mm or 1/8..3/4 in";
+  private static final String PRICE_FORMS = "a number such as 5.90, in one currency throughout";
+  private static final Pattern PRICE = Pattern.compile("\\d{1,7}(\\.\\d{1,4})?");
+  private static final Pattern MASS = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,9})?) *(kg|g|lb)");
+  private static final long MOST_GRAMS = 10_000_000;
+
+  /** The avoirdupois pound by the International Yard and Pound Agreement of 1959. */
+  private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
+
+  private static final Pattern DECIMAL_COMMA =
+      Pattern.compile("\\d{1,9},\\d{1,9} *(?:mm|cm|m|in|\"|kg|g|lb)?");
+
+  private final LengthGrammar grammar;
+
+  Kinds(Unit units) {
+    this.grammar = new LengthGrammar(units);
+  }
+
+  /** From 1 mm to 20 m. */
+  Kind<Length> length() {
+    return length(LEAST, MOST);
+  }
+
+  /** From nothing to 20 m. */
+  Kind<Length> lengthOrNone() {
+    return length(Length.ZERO, MOST);
+  }
+
+  /** The width of a cut, a bit or a shank: from 0.05 mm. */
+  Kind<Length> fineLength() {
+    return length(FINEST, MOST);
+  }
+
+  /** What solved lengths snap to. */
+  Kind<Length> increment() {
+    return length(FINEST, COARSEST_INCREMENT);
+  }
+
+  private Kind<Length> length(Length least, Length most) {
+    return new Kind<>(
+        LengthGrammar.FORMS, LEAST, text -> within(least, most, grammar.read(text), text));
+  }
+
+  private static Length within(Length least, Length most, Optional<Length> read, String text)
+      throws Unreadable {
+    Length length = read.orElseThrow(() -> notA("length", text, LengthGrammar.FORMS));
+    if (length.isLessThan(least)) {
+      throw new Unreadable("is less than " + least + ", the least that can be meant here");
+    }
+    if (length.isMoreThan(most)) {
+      throw new Unreadable("is more than " + most + ", the most that can be meant here");
+    }
+    return length;
+  }
+
+  /** Two sizes of a piece of stock. */
+  Kind<Section> section() {
+    PairGrammar pairs = new PairGrammar(grammar, PairGrammar.TIMES);
+    return new Kind<>(
+        SECTION_FORMS,
+        new Section(LEAST, LEAST),
+        text -> {
+          PairGrammar.Pair pair =
+              pairs.read(text).orElseThrow(() -> notA("section", text, SECTION_FORMS));
+          return new Section(
+              within(LEAST, MOST, Optional.of(pair.first()), text),
+              within(LEAST, MOST, Optional.of(pair.second()), text));
+        });
+  }
+
+  /** From one length to another. */
+  Kind<RackFile.Range> range() {
+    PairGrammar pairs = new PairGrammar(grammar, PairGrammar.TO);
+    return new Kind<>(
+        RANGE_FORMS,
+        new RackFile.Range(Length.ZERO, LEAST),
+        text -> {
+          PairGrammar.Pair pair =
+              pairs.read(text).orElseThrow(() -> notA("range", text, RANGE_FORMS));
+          return ordered(pair, text);
+        });
+  }
+
+  private static RackFile.Range ordered(PairGrammar.Pair pair, String text) throws Unreadable {
+    within(Length.ZERO, MOST, Optional.of(pair.first()), text);
+    within(Length.ZERO, MOST, Optional.of(pair.second()), text);
+    if (pair.first().isMoreThan(pair.second())) {
+      throw new Unreadable("runs backwards; write the smaller length first");
+    }
+    return new RackFile.Range(pair.first(), pair.second());
+  }
+
+  /** A whole number. */
+  static Kind<Integer> count(int least, int most) {
+    String forms = "a whole number from " + least + " to " + most;
+    return new Kind<>(
+        forms,
+        least,
+        text -> {
+          int count = text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;
+          if (count < least || count > most) {
+            throw new Unreadable("is not " + forms);
+          }
+          return count;
+        });
+  }
+
+  /** A sum of money, without a currency. */
+  static Kind<BigDecimal> price() {
+    return new Kind<>(
+        PRICE_FORMS,
+        BigDecimal.ZERO,
+        text -> {
+          if (!PRICE.matcher(text).matches()) {
+            throw notA("price", text, PRICE_FORMS);
+          }
+          return new BigDecimal(text);
+        });
+  }
+
+  /** A mass with its unit, rounded to whole grams. */
+  static Kind<RackFile.Mass> mass() {
+    String forms = "15 kg, 800 g or 30 lb";
+    return new Kind<>(
+        forms,
+        new RackFile.Mass(1),
+        text -> {
+          Matcher matcher = MASS.matcher(text);
+          if (!matcher.matches()) {
+            throw notA("mass", text, forms);
+          }
+          return grams(new BigDecimal(matcher.group(1)), matcher.group(2));
+        });
+  }
+
+  private static RackFile.Mass grams(BigDecimal number, String unit) throws Unreadable {
+    BigDecimal each =
+        switch (unit) {
+          case "kg" -> BigDecimal.valueOf(1000);
+          case "lb" -> GRAMS_PER_POUND;
+          default -> BigDecimal.ONE;
+        };
+    BigInteger grams = number.multiply(each).setScale(0, RoundingMode.HALF_UP).toBigInteger();
+    if (grams.signum() == 0 || grams.compareTo(BigInteger.valueOf(MOST_GRAMS)) > 0) {
+      throw new Unreadable("is out of range; write 1 g to 10 000 kg");
+    }
+    return new RackFile.Mass(grams.longValueExact());
+  }
+
+  /** One of a few words. */
+  static <E> Kind<E> oneOf(E[] values, Function<E, String> word) {
+    List<String> words = Arrays.stream(values).map(word).toList();
+    String last = words.get(words.size() - 1);
+    String forms = String.join(", ", words.subList(0, words.size() - 1)) + " or " + last;
+    return new Kind<>(
+        forms,
+        values[0],
+        text -> {
+          int index = words.indexOf(text);
+          if (index < 0) {
+            throw new Unreadable("is not known here; write " + forms);
+          }
+          return values[index];
+        });
+  }
+
+  /** A line of text. */
+  static Kind<String> text(int most) {
+    String forms = "a line of at most " + most + " characters";
+    return new Kind<>(
+        forms,
+        "?",
+        text -> {
+          if (text.isBlank()) {
+            throw new Unreadable("is blank; write " + forms);
+          }
+          if (text.codePointCount(0, text.length()) > most) {
+            throw new Unreadable("is too long; write " + forms);
+          }
+          if (text.codePoints().anyMatch(Kinds::isInvisible)) {
+            throw new Unreadable("holds a line break or an invisible character; write " + forms);
+          }
+          return text;
+        });
+  }
+
+  private static boolean isInvisible(int point) {
+    return switch (Character.getType(point)) {
+      case Character.CONTROL,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
+          true;
+      default -> false;
+    };
+  }
+
+  private static Unreadable notA(String kind, String text, String forms) {
+    String hint =
+        DECIMAL_COMMA.matcher(text).matches()
+            ? "write a point, not a comma: " + text.replace(',', '.')
+            : "write " + forms;
+    return new Unreadable("is not a " + kind + "; " + hint);
+  }
+}

@@ -1,0 +1,82 @@
+package org.slatwright.design.rackfile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * One reading of a file. It learns which keys there are from what the reader asks for, so that a
+ * key nobody asks for is known to be a slip, and where a misplaced one belongs.
+ */
+final class Reading {
+
+  private final Complaints complaints;
+  private final List<Unknown> unknown = new ArrayList<>();
+  private final Map<String, Set<String>> asked = new TreeMap<>();
+
+  Reading(Complaints complaints) {
+    this.complaints = complaints;
+  }
+
+  private record Unknown(Node.Member member, String group) {}
+
+  void complain(Place place, String message) {
+    complaints.add(place, message);
+  }
+
+  /** Notes that {@code group} may hold {@code key}. */
+  void ask(String group, String key) {
+    asked.computeIfAbsent(anyEntry(group), g -> new LinkedHashSet<>()).add(key);
+  }
+
+  /** Notes the keys of a group that nobody asked for; they are judged when all is read. */
+  void noteUnknown(Node.Mapping group, String path) {
+    Set<String> known = asked.getOrDefault(anyEntry(path), Set.of());
+    for (Node.Member member : group.members()) {
+      if (!known.contains(member.key())) {
+        unknown.add(new Unknown(member, path));
+      }
+    }
+  }
+
+  /** Complains of every unknown key, with the likeliest right one. */
+  void complainOfUnknownKeys() {
+    for (Unknown one : unknown) {
+      String where = one.group.isEmpty() ? "" : " in " + one.group;
+      complain(
+          one.member.place(),
+          "unknown key " + Quoted.of(one.member.key()) + where + "; " + advice(one));
+    }
+  }
+
+  /** Every group of keys by its path, {@code rack.openings[]} for the entries of a list. */
+  Map<String, Set<String>> askedFor() {
+    return asked;
+  }
+
+  private String advice(Unknown one) {
+    Set<String> here = asked.getOrDefault(anyEntry(one.group), Set.of());
+    return NearestKey.to(one.member.key(), here)
+        .map(key -> "did you mean " + key + "?")
+        .or(() -> home(one.member.key()).map(group -> "it belongs in " + group))
+        .orElse("write " + String.join(", ", here));
+  }
+
+  /** The one group elsewhere that holds this very key. */
+  private Optional<String> home(String key) {
+    List<String> homes =
+        asked.entrySet().stream()
+            .filter(group -> group.getValue().contains(key))
+            .map(group -> group.getKey().isEmpty() ? "the outermost level" : group.getKey())
+            .toList();
+    return homes.size() == 1 ? Optional.of(homes.get(0).replace("[]", "")) : Optional.empty();
+  }
+
+  private static String anyEntry(String path) {
+    return path.replaceAll("\\[\\d+]", "[]");
+  }
+}
