@@ -27,12 +27,13 @@ record Surroundings(
     Set<String> workingDirectory) {
 
   static Surroundings now() {
+    // Comes first: the JDK notes it in the property user.timezone when it is first asked for.
+    TimeZone timeZone = TimeZone.getDefault();
     Map<String, String> properties = new TreeMap<>();
     System.getProperties()
         .stringPropertyNames()
         .forEach(name -> properties.put(name, System.getProperty(name)));
-    return new Surroundings(
-        Locale.getDefault(), TimeZone.getDefault(), properties, entriesOf(Path.of("")));
+    return new Surroundings(Locale.getDefault(), timeZone, properties, entriesOf(Path.of("")));
   }
 
   /** What {@code task} gives when run with another default locale and time zone. */
