@@ -1,0 +1,42 @@
+package org.slatwright.exporter.svg;
+
+import java.awt.geom.AffineTransform;
+import org.slatwright.api.drawing.PaperPoint;
+
+/**
+ * From the paper, where y runs up from the foot, to SVG, where it runs down from the head. Angles
+ * turn over with it.
+ *
+ * @param heightMm of the paper
+ */
+record PaperFlip(double heightMm) {
+
+  double x(PaperPoint point) {
+    return micron(point.x());
+  }
+
+  double y(PaperPoint point) {
+    return micron(heightMm - point.y());
+  }
+
+  /** Clockwise, as SVG turns, from counter-clockwise. */
+  double turn(double degrees) {
+    return micron(-degrees);
+  }
+
+  /**
+   * Puts what is drawn around an origin, y up, in units of {@code scale} mm, at a place on the
+   * paper, turned counter-clockwise.
+   */
+  AffineTransform placing(PaperPoint at, double degrees, double scale) {
+    AffineTransform placing = AffineTransform.getTranslateInstance(x(at), y(at));
+    placing.rotate(Math.toRadians(turn(degrees)));
+    placing.scale(scale, -scale);
+    return placing;
+  }
+
+  /** No printer is finer, and a rounded number is never -0. */
+  private static double micron(double value) {
+    return Math.round(value * 1000) / 1000.0;
+  }
+}

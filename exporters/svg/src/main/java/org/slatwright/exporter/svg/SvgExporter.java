@@ -1,0 +1,49 @@
+package org.slatwright.exporter.svg;
+
+import java.io.IOException;
+import java.util.List;
+import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.export.Destination;
+import org.slatwright.api.export.ExportException;
+import org.slatwright.api.export.ExportOption;
+import org.slatwright.api.export.Exporter;
+import org.slatwright.api.export.OptionValues;
+import org.slatwright.api.plan.Plan;
+
+/** Writes every sheet as one SVG file of its true size. */
+public final class SvgExporter implements Exporter {
+
+  private static final ExportOption TEXT =
+      new ExportOption(
+          "text",
+          "lettering as text with its font embedded, or as outlines for programs that ignore the"
+              + " font",
+          List.of("font", "outlines"));
+
+  @Override
+  public String format() {
+    return "svg";
+  }
+
+  @Override
+  public String description() {
+    return "drawing sheets as SVG, true to size";
+  }
+
+  @Override
+  public List<ExportOption> options() {
+    return List.of(TEXT);
+  }
+
+  @Override
+  public void export(Plan plan, OptionValues options, Destination destination)
+      throws ExportException, IOException {
+    boolean outlines = options.value(TEXT.name()).equals("outlines");
+    try (LetteringFont font = LetteringFont.open()) {
+      for (Sheet sheet : plan.sheets()) {
+        byte[] svg = new SheetWriter(sheet, font, outlines).write();
+        destination.file(sheet.name() + ".svg", out -> out.write(svg));
+      }
+    }
+  }
+}
