@@ -1,0 +1,59 @@
+package org.slatwright.design.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Assembly;
+import org.slatwright.api.model.Part;
+import org.slatwright.api.model.Shape;
+import org.slatwright.design.drafting.Table.Column;
+
+/**
+ * The parts list of a sheet: mark, quantity, part, length, section, and timber where there is room.
+ */
+final class PartsList {
+
+  private static final List<Column> NARROW =
+      List.of(
+          new Column("Mark", 10, false),
+          new Column("Qty", 10, true),
+          new Column("Part", 18, false),
+          new Column("Length", 20, true),
+          new Column("Section", 28, false));
+  private static final double LEAST_TIMBER = 40;
+
+  private PartsList() {}
+
+  static Table table(Assembly assembly, LengthFormat lengths, double room) {
+    List<Column> columns = new ArrayList<>(NARROW);
+    double used = NARROW.stream().mapToDouble(Column::width).sum();
+    boolean timber = room - used >= LEAST_TIMBER;
+    if (timber) {
+      columns.add(new Column("Timber", Math.min(room - used, 94), false));
+    }
+    return new Table(
+        columns, assembly.parts().stream().map(part -> row(part, lengths, timber)).toList());
+  }
+
+  private static List<String> row(Part part, LengthFormat lengths, boolean timber) {
+    Shape shape = part.shape();
+    List<String> cells =
+        new ArrayList<>(
+            List.of(
+                part.mark(),
+                Integer.toString(part.quantity()),
+                part.name(),
+                lengths.number(shape.length()),
+                section(shape, lengths)));
+    if (timber) {
+      cells.add(part.material().species() + ", " + part.material().stock().word());
+    }
+    return cells;
+  }
+
+  private static String section(Shape shape, LengthFormat lengths) {
+    return shape instanceof Shape.Rod rod
+        ? "ø " + lengths.number(rod.diameter())
+        : lengths.number(shape.thickness()) + " × " + lengths.number(shape.width());
+  }
+}

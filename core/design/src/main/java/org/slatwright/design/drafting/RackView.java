@@ -1,0 +1,140 @@
+package org.slatwright.design.drafting;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.drawing.PaperPoint;
+import org.slatwright.api.drawing.Scale;
+import org.slatwright.api.model.Assembly;
+import org.slatwright.api.model.Piece;
+import org.slatwright.api.model.Role;
+import org.slatwright.api.model.Shape;
+
+/**
+ * The whole rack from one side, at a place on the sheet.
+ *
+ * @param assembly what is seen
+ * @param projection from where
+ * @param scale of the view
+ * @param left where its left edge lies on the sheet, in mm
+ * @param bottom where its lower edge lies
+ */
+record RackView(Assembly assembly, Projection projection, Scale scale, double left, double bottom) {
+
+  /** A dowel thinner than this on paper is drawn as its axis alone when seen from the side. */
+  private static final double THINNEST_ROD = 1.5;
+
+  private static final double AXIS_OVERRUN = 1;
+  private static final double NM_PER_MM = 1e6;
+
+  double width() {
+    return onPaper(extent().width());
+  }
+
+  double height() {
+    return onPaper(extent().height());
+  }
+
+  double right() {
+    return left + width();
+  }
+
+  double top() {
+    return bottom + height();
+  }
+
+  /** Where a place of the picture lies on the sheet across, in mm. */
+  double x(long u) {
+    return left + onPaper(u - extent().left());
+  }
+
+  /** Where a place of the picture lies on the sheet upwards, in mm. */
+  double y(long v) {
+    return bottom + onPaper(v - extent().bottom());
+  }
+
+  /** What a piece covers, in mm on the sheet: left, bottom, right, top. */
+  double[] cover(Piece piece) {
+    Projection.Rect rect = projection.cover(piece.box());
+    return new double[] {x(rect.left()), y(rect.bottom()), x(rect.right()), y(rect.top())};
+  }
+
+  /** One cluster a piece that has a line of its own, in the order of the assembly. */
+  List<Figure> figures() {
+    Map<Piece, List<Figure>> byPiece = new LinkedHashMap<>();
+    assembly.pieces().forEach(piece -> byPiece.put(piece, new ArrayList<>()));
+    List<Piece> outlined = assembly.pieces().stream().filter(this::isOutlined).toList();
+    for (VisibleLines.Stroke stroke : VisibleLines.of(outlined, projection)) {
+      byPiece.get(stroke.piece()).add(line(stroke));
+    }
+    List<Piece> opaque =
+        assembly.pieces().stream().filter(piece -> piece.part().role() != Role.DOWEL).toList();
+    for (Piece dowel : assembly.pieces(Role.DOWEL)) {
+      byPiece.get(dowel).addAll(rod(dowel, opaque));
+    }
+    return byPiece.entrySet().stream()
+        .filter(entry -> !entry.getValue().isEmpty())
+        .map(entry -> cluster(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  private Figure cluster(Piece piece, List<Figure> figures) {
+    String id = projection.name().toLowerCase(java.util.Locale.ROOT) + "-" + piece.id();
+    return new Figure.Cluster(id, piece.part().name() + " " + piece.id(), figures);
+  }
+
+  private boolean isOutlined(Piece piece) {
+    return !(piece.part().shape() instanceof Shape.Rod rod)
+        || !isOnEnd(piece) && onPaper(rod.diameter().nanometres()) >= THINNEST_ROD;
+  }
+
+  private boolean isOnEnd(Piece piece) {
+    return piece.placement().length().axis() == projection.away().axis();
+  }
+
+  /**
+   * A rod seen on end is a circle where it comes to the surface; a thin one seen aside, its axis.
+   */
+  private List<Figure> rod(Piece rod, List<Piece> opaque) {
+    double[] cover = cover(rod);
+    if (isOnEnd(rod)) {
+      PaperPoint centre = new PaperPoint((cover[0] + cover[2]) / 2, (cover[1] + cover[3]) / 2);
+      double radius = (cover[2] - cover[0]) / 2;
+      return VisibleLines.isSeen(rod, opaque, projection)
+          ? List.of(new Figure.Circle(centre, radius, LineKind.THIN))
+          : List.of();
+    }
+    return isOutlined(rod) ? List.of() : List.of(axis(cover));
+  }
+
+  private static Figure axis(double[] cover) {
+    double x = (cover[0] + cover[2]) / 2;
+    double y = (cover[1] + cover[3]) / 2;
+    boolean level = cover[2] - cover[0] > cover[3] - cover[1];
+    return level
+        ? line(cover[0] - AXIS_OVERRUN, y, cover[2] + AXIS_OVERRUN, y, LineKind.CENTRE)
+        : line(x, cover[1] - AXIS_OVERRUN, x, cover[3] + AXIS_OVERRUN, LineKind.CENTRE);
+  }
+
+  private Figure line(VisibleLines.Stroke stroke) {
+    LineKind kind = stroke.visible() ? LineKind.VISIBLE : LineKind.HIDDEN;
+    return stroke.horizontal()
+        ? line(x(stroke.from()), y(stroke.at()), x(stroke.to()), y(stroke.at()), kind)
+        : line(x(stroke.at()), y(stroke.from()), x(stroke.at()), y(stroke.to()), kind);
+  }
+
+  private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
+    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
+  }
+
+  private Projection.Rect extent() {
+    return projection.cover(assembly.extent());
+  }
+
+  private double onPaper(long nanometres) {
+    return nanometres / NM_PER_MM * scale.factor();
+  }
+}

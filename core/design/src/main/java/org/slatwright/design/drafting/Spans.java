@@ -1,0 +1,68 @@
+package org.slatwright.design.drafting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Stretches of one straight line, apart from each other and in order. */
+record Spans(List<Span> spans) {
+
+  static final Spans NONE = new Spans(List.of());
+
+  /** From one coordinate to a greater one. */
+  record Span(long from, long to) {}
+
+  Spans {
+    spans = List.copyOf(spans);
+  }
+
+  static Spans of(long from, long to) {
+    return from < to ? new Spans(List.of(new Span(from, to))) : NONE;
+  }
+
+  /** Everything that lies in either. */
+  Spans plus(Spans other) {
+    List<Span> all = new ArrayList<>(spans);
+    all.addAll(other.spans);
+    all.sort(Comparator.comparingLong(Span::from));
+    List<Span> joined = new ArrayList<>();
+    for (Span span : all) {
+      Span last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+      if (last != null && span.from <= last.to) {
+        joined.set(joined.size() - 1, new Span(last.from, Math.max(last.to, span.to)));
+      } else {
+        joined.add(span);
+      }
+    }
+    return new Spans(joined);
+  }
+
+  /** Everything of this that does not lie in {@code other}. */
+  Spans minus(Spans other) {
+    List<Span> rest = new ArrayList<>();
+    for (Span span : spans) {
+      long at = span.from;
+      for (Span taken : other.spans) {
+        if (taken.to > at && taken.from < span.to) {
+          if (taken.from > at) {
+            rest.add(new Span(at, taken.from));
+          }
+          at = taken.to;
+        }
+      }
+      if (at < span.to) {
+        rest.add(new Span(at, span.to));
+      }
+    }
+    return new Spans(rest);
+  }
+
+  /** Everything of this between two coordinates. */
+  Spans within(long from, long to) {
+    return new Spans(
+        spans.stream()
+            .map(span -> new Span(Math.max(span.from, from), Math.min(span.to, to)))
+            .filter(span -> span.from < span.to)
+            .toList());
+  }
+}

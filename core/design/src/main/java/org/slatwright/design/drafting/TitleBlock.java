@@ -1,0 +1,103 @@
+package org.slatwright.design.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.drawing.PaperPoint;
+
+/**
+ * The title block, 180 mm wide (ISO 7200), with room to sign by hand: a plan has no clock, so the
+ * date is the maker's to write.
+ *
+ * @param rack the rack's title
+ * @param drawing what the sheet shows
+ * @param scale of its views
+ * @param units that its numbers are in
+ * @param paper its size
+ * @param number which sheet of how many
+ * @param angle arrangement of the views
+ */
+record TitleBlock(
+    String rack,
+    String drawing,
+    String scale,
+    String units,
+    String paper,
+    String number,
+    Angle angle) {
+
+  static final double WIDTH = 180;
+  static final double HEIGHT = 27;
+
+  private static final double ROW = 9;
+  private static final double CAPTION = 1.8;
+  private static final double PAD = 1.5;
+
+  List<Figure> figures(double left, double bottom) {
+    List<Figure> figures = new ArrayList<>();
+    double top = bottom + HEIGHT;
+    figures.add(box(left, bottom, WIDTH, HEIGHT, LineKind.VISIBLE));
+    titleCell(figures, left, top - 2 * ROW, 92);
+    cell(figures, left + 92, top - ROW, 62, "Drawing", drawing);
+    symbolCell(figures, left + 154, top - ROW, 26);
+    cell(figures, left + 92, top - 2 * ROW, 30, "Scale", scale);
+    cell(figures, left + 122, top - 2 * ROW, 32, "Dimensions in", units);
+    cell(figures, left + 154, top - 2 * ROW, 26, "Paper", paper);
+    cell(figures, left, bottom, 46, "Drawn by", "");
+    cell(figures, left + 46, bottom, 46, "Checked by", "");
+    cell(figures, left + 92, bottom, 30, "Date", "");
+    cell(figures, left + 122, bottom, 32, "Revision", "");
+    cell(figures, left + 154, bottom, 26, "Sheet", number);
+    return figures;
+  }
+
+  private void titleCell(List<Figure> figures, double left, double bottom, double width) {
+    double high = 2 * ROW;
+    figures.add(box(left, bottom, width, high, LineKind.THIN));
+    caption(figures, left, bottom + high, "Title");
+    double room = width - 2 * PAD;
+    double below = bottom + high - PAD - CAPTION - 1.6;
+    double height = Paragraph.wrap(rack, 5, room).size() == 1 ? 5 : 3.5;
+    figures.addAll(
+        Paragraph.draw(Paragraph.wrap(rack, height, room, 2), left + PAD, below, height));
+  }
+
+  private void symbolCell(List<Figure> figures, double left, double bottom, double width) {
+    figures.add(box(left, bottom, width, ROW, LineKind.THIN));
+    caption(figures, left, bottom + ROW, angle.words());
+    figures.addAll(angle.symbol(left + width / 2, bottom + 3.2));
+  }
+
+  private static void cell(
+      List<Figure> figures,
+      double left,
+      double bottom,
+      double width,
+      String caption,
+      String value) {
+    figures.add(box(left, bottom, width, ROW, LineKind.THIN));
+    caption(figures, left, bottom + ROW, caption);
+    if (!value.isEmpty()) {
+      String text = Paragraph.cut(value, 3.5, width - 2 * PAD);
+      figures.add(Paragraph.text(left + PAD, bottom + 1.6, 3.5, text, Figure.Align.START));
+    }
+  }
+
+  private static void caption(List<Figure> figures, double left, double top, String caption) {
+    figures.add(
+        Paragraph.text(left + PAD, top - CAPTION - 0.9, CAPTION, caption, Figure.Align.START));
+  }
+
+  private static Figure box(
+      double left, double bottom, double width, double height, LineKind line) {
+    return new Figure.Polyline(
+        List.of(
+            new PaperPoint(left, bottom),
+            new PaperPoint(left + width, bottom),
+            new PaperPoint(left + width, bottom + height),
+            new PaperPoint(left, bottom + height)),
+        true,
+        line);
+  }
+}
