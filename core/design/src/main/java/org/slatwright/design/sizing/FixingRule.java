@@ -1,0 +1,104 @@
+package org.slatwright.design.sizing;
+
+import java.util.Optional;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Fastener;
+import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.Problem;
+import org.slatwright.design.rackfile.RackFile;
+
+/** Which brad or screw holds the slats down: long enough to hold, and not out below. */
+final class FixingRule {
+
+  private static final String KEY = "joint.fixing.length";
+
+  private final Worksheet sheet;
+  private final RackFile.Fixing asked;
+  private final Length slatThickness;
+  private final Length through;
+
+  private FixingRule(Worksheet sheet, Length railHeight, Length slatThickness) {
+    this.sheet = sheet;
+    this.asked = sheet.file().joint().fixing();
+    this.slatThickness = slatThickness;
+    this.through = slatThickness.plus(railHeight);
+  }
+
+  static Optional<Rack.Fixing> choose(Worksheet sheet, Length railHeight, Length slatThickness) {
+    FixingRule rule = new FixingRule(sheet, railHeight, slatThickness);
+    Optional<Length> length = rule.asked.length().map(rule::checked).orElseGet(rule::chosen);
+    return length.map(
+        l -> new Rack.Fixing(rule.asked.kind(), l, rule.diameter(), rule.asked.perEnd()));
+  }
+
+  /** An 18 gauge brad is about 1.2 mm, a common screw 4 mm; in inches the nearest fractions. */
+  private Length diameter() {
+    Length usual =
+        asked.kind() == Fastener.Kind.BRAD
+            ? sheet.metricOrInch(Length.roundedMm(1.2), Length.inches(3, 64))
+            : sheet.metricOrInch(Length.mm(4), Length.inches(5, 32));
+    return asked.diameter().map(Given::value).orElse(usual);
+  }
+
+  private Optional<Length> checked(Given<Length> length) {
+    String fixing = "a " + asked.kind().word() + " of " + sheet.show(length.value());
+    if (length.value().isMoreThan(through)) {
+      return sheet.complain(
+          length.place(),
+          "%s comes out below: slat and rail are %s together"
+              .formatted(fixing, sheet.show(through)),
+          changes());
+    }
+    if (!length.value().isMoreThan(slatThickness)) {
+      return sheet.complain(
+          length.place(),
+          "%s does not reach the rail through a slat of %s"
+              .formatted(fixing, sheet.show(slatThickness)),
+          changes());
+    }
+    return Optional.of(length.value());
+  }
+
+  private Optional<Length> chosen() {
+    Length usual = usual();
+    if (!usual.isMoreThan(slatThickness)) {
+      return sheet.complain(
+          sheet.place(KEY),
+          "no usual length of %s holds slats of %s on rails so low (%s together): give %s"
+              .formatted(asked.kind().word(), sheet.show(slatThickness), sheet.show(through), KEY));
+    }
+    sheet.note(
+        KEY,
+        "%ss of %s: %s"
+            .formatted(
+                asked.kind().word(),
+                sheet.show(usual),
+                usual.equals(wanted())
+                    ? "about 2 1/2 times the slats' thickness"
+                    : "as long as slat and rail take"),
+        "give " + KEY + " if yours are others");
+    return Optional.of(usual);
+  }
+
+  /** Common practice, no source: 2 1/2 times the slat, and some wood left below the point. */
+  private Length usual() {
+    return Length.min(wanted(), through.minus(step()).snappedDown(step()));
+  }
+
+  private Length wanted() {
+    return slatThickness.times(5).half().snappedUp(step());
+  }
+
+  private Length step() {
+    return sheet.metricOrInch(Length.mm(5), Length.inches(1, 4));
+  }
+
+  private Problem.Change[] changes() {
+    Length usual = usual();
+    return usual.isMoreThan(slatThickness)
+        ? new Problem.Change[] {
+          sheet.change(KEY, usual, asked.kind().word() + "s of " + sheet.show(usual))
+        }
+        : new Problem.Change[0];
+  }
+}

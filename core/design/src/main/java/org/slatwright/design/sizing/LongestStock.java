@@ -1,0 +1,155 @@
+package org.slatwright.design.sizing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.slatwright.api.measure.Length;
+import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.Problem;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.rackfile.RackFile.Range;
+import org.slatwright.design.rackfile.RackFile.Run;
+
+/** Whether the longest stock is long enough for the longest part of each kind. */
+final class LongestStock {
+
+  private final Worksheet sheet;
+  private final Length endTrim;
+
+  LongestStock(Worksheet sheet) {
+    this.sheet = sheet;
+    this.endTrim = sheet.file().shop().endTrim();
+  }
+
+  void checkUprights(HeightChain chain) {
+    Length needed = chain.heights().upright().length();
+    Optional<Length> longest = longestFrameStock();
+    if (longest.filter(needed::isMoreThan).isPresent()) {
+      Length usable = longest.get().snappedDown(sheet.increment());
+      boolean closes = usable.isPositive() && chain.sizes().withUpright(usable).close().isPresent();
+      sheet.complain(
+          sheet.place("rack.upright"),
+          tooShort("uprights", needed, "timber.frame.lengths", longest.get()),
+          closes
+              ? List.of(sheet.change("rack.upright", usable, "uprights of " + sheet.show(usable)))
+              : List.of());
+    }
+  }
+
+  /** Rails of their own stock have no lengths listed. */
+  void checkRails(SlatRowChain chain) {
+    Optional<Length> longest = longestFrameStock();
+    boolean ofFrameStock = sheet.file().timber().railSection().isEmpty();
+    if (ofFrameStock && longest.filter(chain.rail()::isMoreThan).isPresent()) {
+      Length usable = longest.get().snappedDown(sheet.increment());
+      boolean closes = usable.isPositive() && chain.sizes().withRail(usable).close().isPresent();
+      sheet.complain(
+          sheet.place("rack.rail-length"),
+          tooShort("rails", chain.rail(), "timber.frame.lengths", longest.get()),
+          closes
+              ? List.of(sheet.change("rack.rail-length", usable, "rails of " + sheet.show(usable)))
+              : List.of());
+    }
+  }
+
+  void checkSlats(WidthChain chain, Length slatWidth) {
+    Length needed = chain.longestSlat();
+    Optional<Length> longest = longestSlatStock(slatWidth);
+    if (longest.filter(needed::isMoreThan).isEmpty()) {
+      return;
+    }
+    boolean mayMeet = chain.run() == Run.THROUGH && chain.bays() > 1;
+    String perBay =
+        mayMeet
+            ? "; with slats.run: per-bay they would be "
+                + sheet.show(chain.withRun(Run.PER_BAY).longestSlat())
+            : "";
+    sheet.complain(
+        sheet.place("rack.interior-width"),
+        tooShort("slats", needed, "timber.slats", longest.get()) + perBay,
+        slatChanges(chain, longest.get(), mayMeet));
+  }
+
+  /** Rod needs no trim: the end of a dowel is chamfered, not squared. */
+  void checkDowels(DowelChain chain) {
+    RackFile.Dowel dowel = sheet.file().timber().dowel();
+    Optional<Given<Length>> rod = dowel.length().isEmpty() ? dowel.rodLength() : Optional.empty();
+    if (rod.filter(given -> chain.length().isMoreThan(given.value())).isPresent()) {
+      sheet.complain(
+          rod.get().place(),
+          "dowels of %s do not come out of rod of %s"
+              .formatted(sheet.show(chain.length()), sheet.show(rod.get().value())));
+    }
+  }
+
+  private String tooShort(String parts, Length needed, String key, Length longest) {
+    return "the %s are %s long, but the longest that %s gives is %s, %s squared off each end"
+        .formatted(
+            parts,
+            sheet.show(needed),
+            key,
+            sheet.show(Length.max(longest, Length.ZERO)),
+            sheet.show(endTrim));
+  }
+
+  private List<Problem.Change> slatChanges(WidthChain chain, Length longest, boolean mayMeet) {
+    List<Problem.Change> changes = new ArrayList<>();
+    WidthChain perBay = chain.withRun(Run.PER_BAY);
+    if (mayMeet && perBay.holds(sheet) && !perBay.longestSlat().isMoreThan(longest)) {
+      changes.add(
+          new Problem.Change(
+              "slats.run=per-bay",
+              "slats that meet on the inner frames, %s long"
+                  .formatted(sheet.showSpan(perBay.slatLengths()))));
+    }
+    Length over = chain.longestSlat().minus(longest);
+    int shared = chain.run() == Run.THROUGH ? chain.bays() : 1;
+    Length interior =
+        chain
+            .interior()
+            .minus(over.negated().dividedBy(shared).negated())
+            .snappedDown(sheet.increment());
+    if (interior.isPositive() && chain.withInterior(interior).holds(sheet)) {
+      changes.add(
+          sheet.change(
+              "rack.interior-width", interior, sheet.show(interior) + " between two frames"));
+    }
+    return changes;
+  }
+
+  private Optional<Length> longestFrameStock() {
+    return longest(sheet.file().timber().frame().lengths());
+  }
+
+  private Optional<Length> longest(List<RackFile.StockLength> lengths) {
+    return lengths.stream().map(stock -> stock.length().value().minus(ends())).reduce(Length::max);
+  }
+
+  private Length ends() {
+    return endTrim.times(2);
+  }
+
+  /** Boards narrower than the slats cannot be ripped to them. */
+  private Optional<Length> longestSlatStock(Length slatWidth) {
+    RackFile.SlatStock stock = sheet.file().timber().slats();
+    Stream<Length> boards =
+        stock.boards().stream()
+            .map(Given::value)
+            .filter(board -> !board.width().isLessThan(slatWidth))
+            .map(this::longestStretch);
+    return Stream.concat(longest(stock.lengths()).stream(), boards).reduce(Length::max);
+  }
+
+  /** Clear of the ends that are squared off and of what must be avoided. */
+  private Length longestStretch(RackFile.Board board) {
+    Length end = board.length().minus(endTrim);
+    Length from = endTrim;
+    Length longest = Length.ZERO;
+    for (Range avoid : board.avoid()) {
+      longest = Length.max(longest, Length.min(avoid.from(), end).minus(from));
+      from = Length.max(from, avoid.to());
+    }
+    return Length.max(longest, end.minus(from));
+  }
+}

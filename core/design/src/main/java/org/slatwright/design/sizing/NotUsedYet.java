@@ -1,0 +1,40 @@
+package org.slatwright.design.sizing;
+
+import java.util.List;
+import org.slatwright.design.rackfile.RackFile;
+
+/** The keys that are read and checked but that nothing is reckoned from yet, all in one place. */
+final class NotUsedYet {
+
+  private static final String READ_ONLY = "read, but nothing is reckoned from it yet";
+  private static final String LONGEST_ONLY =
+      "serves only to check the longest part; prices and numbers on hand are not reckoned with yet";
+
+  private static final List<Key> KEYS =
+      List.of(
+          new Key("holds", READ_ONLY),
+          new Key("timber.frame.lengths", LONGEST_ONLY),
+          new Key("timber.slats.lengths", LONGEST_ONLY),
+          new Key("timber.slats.boards", "serves only to find the slats' section and longest part"),
+          new Key("shop.kerf", READ_ONLY),
+          new Key("shop.bit-reach", READ_ONLY),
+          new Key("shop.cutter", READ_ONLY),
+          new Key("load", READ_ONLY));
+
+  private NotUsedYet() {}
+
+  /** One note a key that the file gives. */
+  static void tell(Worksheet sheet) {
+    KEYS.stream()
+        .filter(key -> key.isGiven(sheet.file()))
+        .forEach(key -> sheet.note(key.path, key.path + ": " + key.use, ""));
+  }
+
+  private record Key(String path, String use) {
+
+    boolean isGiven(RackFile file) {
+      return file.keys().keySet().stream()
+          .anyMatch(given -> given.equals(path) || given.startsWith(path + "."));
+    }
+  }
+}

@@ -1,0 +1,138 @@
+package org.slatwright.design.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.plan.Chain;
+import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.rackfile.RackFileException;
+import org.slatwright.design.rackfile.Section;
+
+/** Closes every dimension chain of a rack. */
+public final class Sizing {
+
+  private static final String USUAL_SPECIES = "norway spruce";
+
+  private final Worksheet sheet;
+  private final Section upright;
+  private final Section rail;
+  private final Optional<Section> slat;
+  private final Optional<HeightChain> height;
+  private final Optional<SlatRowChain> row;
+  private final Optional<WidthChain> width;
+  private final Optional<DowelPattern> pattern;
+  private final Optional<DowelChain> dowel;
+  private final Optional<Rack.Fixing> fixing;
+
+  /** Solves what can be solved, so that independent problems all come to light at once. */
+  private Sizing(RackFile file) {
+    sheet = new Worksheet(file);
+    upright = Sections.upright(sheet);
+    rail = Sections.rail(sheet);
+    slat = Sections.slat(sheet);
+    height = slat.flatMap(s -> HeightChain.close(sheet, rail.second(), s.first()));
+    row = slat.flatMap(s -> SlatRowChain.close(sheet, s.second()));
+    width = WidthChain.close(sheet);
+    pattern = DowelPattern.choose(sheet, upright, rail);
+    dowel = pattern.flatMap(p -> row.flatMap(r -> dowel(p, r)));
+    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail.second(), s.first()));
+    checkStock();
+    NotUsedYet.tell(sheet);
+  }
+
+  /**
+   * The rack that the file asks for, with nothing left unknown: lengths that were given stand as
+   * they are, the others are solved and snap to the increment.
+   *
+   * @throws RackFileException with everything that keeps the rack from closing, and each single
+   *     change that would put it right
+   */
+  public static Rack solve(RackFile file) throws RackFileException {
+    Sizing sizing = new Sizing(file);
+    if (!sizing.sheet.problems().isEmpty()) {
+      throw new RackFileException(sizing.sheet.problems());
+    }
+    return sizing.rack();
+  }
+
+  private Optional<DowelChain> dowel(DowelPattern dowels, SlatRowChain slatRow) {
+    return DowelChain.close(sheet, dowels.diameter(), upright.second(), slatRow.rail());
+  }
+
+  private void checkStock() {
+    LongestStock stock = new LongestStock(sheet);
+    height.ifPresent(stock::checkUprights);
+    row.ifPresent(stock::checkRails);
+    width.ifPresent(w -> slat.ifPresent(s -> stock.checkSlats(w, s.second())));
+    dowel.ifPresent(stock::checkDowels);
+  }
+
+  private Rack rack() {
+    RackFile file = sheet.file();
+    Heights heights = height.orElseThrow().heights();
+    String species = species();
+    return new Rack(
+        file.title().value(),
+        file.units(),
+        file.increment(),
+        species,
+        new Rack.Upright(upright.first(), upright.second(), heights.upright().length()),
+        new Rack.Rail(rail.first(), rail.second(), row.orElseThrow().rail()),
+        file.rack().bays(),
+        width.orElseThrow().interior(),
+        heights.foot().length(),
+        heights.openings(),
+        heights.top().length(),
+        slats(),
+        joint(),
+        fixing.orElseThrow(),
+        file.shop().jigSheet().value(),
+        file.shop().paper(),
+        chains(),
+        sheet.notes());
+  }
+
+  private String species() {
+    Optional<String> given = sheet.file().timber().frame().species().map(Given::value);
+    if (given.isEmpty()) {
+      sheet.note(
+          "timber.frame.species",
+          "reckoned as " + USUAL_SPECIES,
+          "give timber.frame.species if yours is another");
+    }
+    return given.orElse(USUAL_SPECIES);
+  }
+
+  private Rack.SlatRow slats() {
+    WidthChain across = width.orElseThrow();
+    RowSizes.Row closed = row.orElseThrow().row();
+    return new Rack.SlatRow(
+        across.run(),
+        across.slatLengths(),
+        slat.orElseThrow().first(),
+        slat.orElseThrow().second(),
+        closed.count(),
+        closed.gap().length(),
+        closed.frontMargin(),
+        closed.backMargin(),
+        across.overhang());
+  }
+
+  private Rack.DowelJoint joint() {
+    DowelPattern dowels = pattern.orElseThrow();
+    DowelChain chain = dowel.orElseThrow();
+    Length embedment = chain.embedment().length();
+    return new Rack.DowelJoint(
+        dowels.diameter(), dowels.heights(), embedment, chain.length(), chain.holeDepth());
+  }
+
+  private List<Chain> chains() {
+    return List.of(
+        height.orElseThrow().chain(),
+        row.orElseThrow().depthChain(upright.second()),
+        width.orElseThrow().chain(),
+        row.orElseThrow().rowChain(),
+        dowel.orElseThrow().chain());
+  }
+}

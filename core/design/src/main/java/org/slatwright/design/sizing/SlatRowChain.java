@@ -1,0 +1,175 @@
+package org.slatwright.design.sizing;
+
+import java.util.Optional;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.plan.Chain;
+import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.Place;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.rackfile.RackFile.Range;
+
+/**
+ * Along a rail, from the front uprights to the rear ones, and from it the depth of the frame.
+ *
+ * @param sizes what was known
+ * @param row what closes
+ */
+record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
+
+  static Optional<SlatRowChain> close(Worksheet sheet, Length slatWidth) {
+    RowSizes sizes = sizes(sheet, slatWidth);
+    if (sizes.rail().isEmpty() && sizes.count().isEmpty()) {
+      return sheet.complain(
+          sheet.place("rack"),
+          "nothing says how deep the rack is: give rack.rail-length (between the uprights of a"
+              + " frame) or slats.per-shelf (how many slats lie side by side), or both");
+    }
+    Optional<RowSizes.Row> row = sizes.close();
+    row.ifPresentOrElse(r -> tell(sheet, sizes, r), () -> complain(sheet, sizes));
+    return row.map(r -> new SlatRowChain(sizes, r));
+  }
+
+  Length rail() {
+    return row.rail().length();
+  }
+
+  /** The slats of one shelf from the front back, as printed. */
+  Chain rowChain() {
+    Links links = new Links().add("margin", Sized.solved(row.frontMargin()));
+    for (int i = 0; i < row.count(); i++) {
+      links.add("slat", sizes.width());
+      if (i < row.count() - 1) {
+        links.add("gap", row.gap());
+      }
+    }
+    return links.add("margin", Sized.solved(row.backMargin())).closing("slat row", rail());
+  }
+
+  /** The frame from the front back, as printed. */
+  Chain depthChain(Length uprightDepth) {
+    return new Links()
+        .add("upright", uprightDepth)
+        .add("rail", row.rail())
+        .add("upright", uprightDepth)
+        .closing("depth", rail().plus(uprightDepth.times(2)));
+  }
+
+  private static RowSizes sizes(Worksheet sheet, Length slatWidth) {
+    RackFile.Slats slats = sheet.file().slats();
+    Range usual =
+        new Range(
+            sheet.metricOrInch(Length.mm(3), Length.inches(1, 8)),
+            sheet.metricOrInch(Length.mm(20), Length.inches(3, 4)));
+    return new RowSizes(
+        slatWidth,
+        sheet.increment(),
+        slats.gapRange().map(Given::value).orElse(usual),
+        slats.gapRange().isPresent(),
+        sheet.file().rack().railLength().map(Given::value),
+        slats.perShelf().map(Given::value),
+        slats.gap().map(Given::value));
+  }
+
+  private static void tell(Worksheet sheet, RowSizes sizes, RowSizes.Row row) {
+    if (sizes.count().isEmpty()) {
+      sheet.note(
+          "slats.per-shelf",
+          "%s to a shelf: as many as the rails take".formatted(slats(sheet, sizes, row.count())),
+          "");
+    }
+    if (sizes.rail().isEmpty()) {
+      sheet.note(
+          "rack.rail-length",
+          "the rails are %s: what %s take"
+              .formatted(sheet.show(row.rail().length()), slats(sheet, sizes, row.count())),
+          "");
+    }
+    if (sizes.gap().isEmpty() && row.count() > 1) {
+      tellGap(sheet, sizes, row.gap().length());
+    }
+  }
+
+  private static void tellGap(Worksheet sheet, RowSizes sizes, Length gap) {
+    if (!sizes.isWithinRange(gap)) {
+      sheet.warn(
+          "slats.gap",
+          "the gap between slats is %s, outside the usual %s"
+              .formatted(sheet.show(gap), showRange(sheet, sizes.range())),
+          "another slats.per-shelf or rack.rail-length brings it closer; slats.gap-range says what"
+              + " you allow");
+      return;
+    }
+    String why =
+        sizes.rail().isPresent()
+            ? "what the rails leave, shared equally"
+            : "the middle of the range";
+    sheet.note("slats.gap", "the gap between slats is %s: %s".formatted(sheet.show(gap), why), "");
+  }
+
+  private static void complain(Worksheet sheet, RowSizes sizes) {
+    boolean gapOutside =
+        sizes.binding() && sizes.gap().filter(gap -> !sizes.isWithinRange(gap)).isPresent();
+    if (gapOutside) {
+      complainOfGap(sheet, sizes);
+    } else {
+      Place place = sheet.file().rack().railLength().map(Given::place).orElse(sheet.place("rack"));
+      sheet.complain(place, complaint(sheet, sizes), new RowChanges(sheet, sizes).proposed());
+    }
+  }
+
+  private static void complainOfGap(Worksheet sheet, RowSizes sizes) {
+    sheet.complain(
+        sheet.file().slats().gap().orElseThrow().place(),
+        "the gap of %s is outside slats.gap-range, %s"
+            .formatted(sheet.show(sizes.gap().orElseThrow()), showRange(sheet, sizes.range())),
+        new RowChanges(sheet, sizes).proposed());
+  }
+
+  /** Why slats do not lie on a rail that was given. */
+  private static String complaint(Worksheet sheet, RowSizes sizes) {
+    Length rail = sizes.rail().orElseThrow();
+    if (sizes.width().isMoreThan(rail)) {
+      return "slats of %s are wider than the rails of %s"
+          .formatted(sheet.show(sizes.width()), sheet.show(rail));
+    }
+    if (sizes.count().isEmpty()) {
+      return unevenComplaint(sheet, sizes, rail);
+    }
+    int count = sizes.count().get();
+    Length used = sizes.used(count, sizes.gap().orElse(Length.ZERO));
+    if (used.isMoreThan(rail)) {
+      String gaps = sizes.gap().map(gap -> " with gaps of " + sheet.show(gap)).orElse("");
+      return "%s%s take %s, %s more than the rails of %s"
+          .formatted(
+              slats(sheet, sizes, count),
+              gaps,
+              sheet.show(used),
+              sheet.show(used.minus(rail)),
+              sheet.show(rail));
+    }
+    return "%s on rails of %s leave gaps of %s, outside slats.gap-range, %s"
+        .formatted(
+            slats(sheet, sizes, count),
+            sheet.show(rail),
+            sheet.show(sizes.spread(count)),
+            showRange(sheet, sizes.range()));
+  }
+
+  private static String unevenComplaint(Worksheet sheet, RowSizes sizes, Length rail) {
+    int count = sizes.mostAt(sizes.narrowest());
+    String few =
+        count == 1
+            ? slats(sheet, sizes, 1) + " leaves " + sheet.show(rail.minus(sizes.width())) + " bare"
+            : slats(sheet, sizes, count) + " leave gaps of " + sheet.show(sizes.spread(count));
+    return "no number of slats leaves gaps of %s on rails of %s: %s, and %d are too many"
+        .formatted(showRange(sheet, sizes.range()), sheet.show(rail), few, count + 1);
+  }
+
+  private static String slats(Worksheet sheet, RowSizes sizes, int count) {
+    return (count == 1 ? "one slat of " : count + " slats of ") + sheet.show(sizes.width());
+  }
+
+  private static String showRange(Worksheet sheet, Range range) {
+    return sheet.show(range.from()) + " to " + sheet.show(range.to());
+  }
+}

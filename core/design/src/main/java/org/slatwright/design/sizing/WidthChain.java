@@ -1,0 +1,125 @@
+package org.slatwright.design.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.plan.Chain;
+import org.slatwright.design.rackfile.Problem;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.rackfile.RackFile.Run;
+
+/**
+ * Along the slats, from the left.
+ *
+ * @param interior between two frames
+ * @param upright width of an upright, across its frame
+ * @param overhang slat ends beyond the outer faces of the frames
+ */
+record WidthChain(Run run, int bays, Length interior, Length upright, Length overhang) {
+
+  static Optional<WidthChain> close(Worksheet sheet) {
+    RackFile.Rack rack = sheet.file().rack();
+    if (rack.interiorWidth().isEmpty()) {
+      return sheet.complain(
+          sheet.place("rack"),
+          "rack.interior-width, the clear width between two frames, must be given: it is not worked"
+              + " out from anything else yet");
+    }
+    WidthChain width =
+        new WidthChain(
+            sheet.file().slats().run().value(),
+            rack.bays(),
+            rack.interiorWidth().get().value(),
+            sheet.file().timber().frame().section().value().first(),
+            sheet.file().slats().overhang());
+    width.complaints(sheet);
+    return width.holds(sheet) ? Optional.of(width) : Optional.empty();
+  }
+
+  /** Whether every slat lies safely on its bearings. */
+  boolean holds(Worksheet sheet) {
+    return bears(sheet) && balances();
+  }
+
+  WidthChain withInterior(Length other) {
+    return new WidthChain(run, bays, other, upright, overhang);
+  }
+
+  WidthChain withRun(Run other) {
+    return new WidthChain(other, bays, interior, upright, overhang);
+  }
+
+  /** Over all frames and overhangs. */
+  Length overall() {
+    return interior.times(bays).plus(upright.times(bays + 1L)).plus(overhang.times(2));
+  }
+
+  /** Of the slats of each bay, from the left; one when they run through. */
+  List<Length> slatLengths() {
+    return run == Run.THROUGH
+        ? List.of(overall())
+        : IntStream.range(0, bays).mapToObj(this::slatLength).toList();
+  }
+
+  Length longestSlat() {
+    return slatLengths().stream().reduce(Length.ZERO, Length::max);
+  }
+
+  /** The chain as it is printed. */
+  Chain chain() {
+    Links links = new Links().add("overhang", overhang).add("frame", upright);
+    for (int bay = 0; bay < bays; bay++) {
+      links.add("interior", interior).add("frame", upright);
+    }
+    return links.add("overhang", overhang).closing("width", overall());
+  }
+
+  /**
+   * Bearings are whole on an outer frame and half on an inner one. Where the width has no half in
+   * whole nanometres the slat on the right bears on the longer part, so that two slats meet.
+   */
+  private Length slatLength(int bay) {
+    Length left = bay == 0 ? overhang.plus(upright) : upright.minus(upright.half());
+    Length right = bay == bays - 1 ? upright.plus(overhang) : upright.half();
+    return left.plus(interior).plus(right);
+  }
+
+  private void complaints(Worksheet sheet) {
+    if (!bears(sheet)) {
+      sheet.complain(
+          sheet.file().slats().run().place(),
+          "slats that meet on an inner frame bear on half of its %s, %s each, and need %s"
+              .formatted(
+                  sheet.show(upright), sheet.show(upright.half()), sheet.show(leastBearing(sheet))),
+          new Problem.Change("slats.run=through", "slats that cross all bays"));
+    }
+    if (!balances()) {
+      sheet.complain(
+          sheet.place("slats.overhang"),
+          "an overhang of %s is more than half of the outer slats, %s long: they would tip"
+              .formatted(sheet.show(overhang), sheet.show(outerSlat())),
+          sheet.change("slats.overhang", Length.ZERO, "slats that end with the frames"));
+    }
+  }
+
+  private boolean bears(Worksheet sheet) {
+    boolean meets = run == Run.PER_BAY && bays > 1;
+    return !meets || !upright.half().isLessThan(leastBearing(sheet));
+  }
+
+  /** Common practice, no source: nails closer to the end than half of this split the slat. */
+  private static Length leastBearing(Worksheet sheet) {
+    return sheet.metricOrInch(Length.mm(10), Length.inches(3, 8));
+  }
+
+  /** A slat whose middle lies beyond its outer bearing tips when something stands there. */
+  private boolean balances() {
+    return !overhang.times(2).isMoreThan(outerSlat());
+  }
+
+  private Length outerSlat() {
+    List<Length> lengths = slatLengths();
+    return Length.min(lengths.get(0), lengths.get(lengths.size() - 1));
+  }
+}
