@@ -9,19 +9,23 @@ final class Complaints {
 
   private static final int MOST = 50;
 
-  /** What a {@code --set} asks for comes after the file, in the order it was given. */
-  private static final Comparator<Problem> FILE_ORDER =
-      Comparator.comparing((Problem problem) -> isSetting(problem.place()))
-          .thenComparing(problem -> problem.place().line())
-          .thenComparing(problem -> problem.place().column());
-
+  private final List<String> settings;
   private final List<Problem> problems = new ArrayList<>();
+
+  /**
+   * Of a reading with these settings, whose complaints come after the file's.
+   *
+   * @param settings the sources of their places, in the order given
+   */
+  Complaints(List<String> settings) {
+    this.settings = List.copyOf(settings);
+  }
 
   void add(Place place, String message) {
     problems.add(new Problem(place, message));
   }
 
-  /** What can only be said now, and nothing after it. */
+  /** All complaints so far and this one, after which reading cannot go on. */
   RackFileException fatal(Place place, String message) {
     add(place, message);
     return inFileOrder();
@@ -34,17 +38,18 @@ final class Complaints {
   }
 
   private RackFileException inFileOrder() {
-    List<Problem> sorted = problems.stream().distinct().sorted(FILE_ORDER).toList();
-    if (sorted.size() <= MOST) {
-      return new RackFileException(sorted);
-    }
-    List<Problem> listed = new ArrayList<>(sorted.subList(0, MOST));
-    Place next = sorted.get(MOST).place();
-    listed.add(new Problem(next, "and " + (sorted.size() - MOST) + " more problems from here on"));
-    return new RackFileException(listed);
+    Comparator<Problem> fileOrder =
+        Comparator.comparing((Problem problem) -> settings.indexOf(problem.place().source()))
+            .thenComparing(problem -> problem.place().line())
+            .thenComparing(problem -> problem.place().column());
+    List<Problem> sorted = problems.stream().distinct().sorted(fileOrder).toList();
+    return new RackFileException(sorted.size() <= MOST ? sorted : shortened(sorted));
   }
 
-  private static boolean isSetting(Place place) {
-    return place.source().startsWith(Setting.OPTION);
+  private static List<Problem> shortened(List<Problem> sorted) {
+    List<Problem> listed = new ArrayList<>(sorted.subList(0, MOST));
+    Place next = sorted.get(MOST).place();
+    listed.add(new Problem(next, "and " + (sorted.size() - MOST) + " more from here on"));
+    return listed;
   }
 }

@@ -44,15 +44,24 @@ final class Fields {
     return optional(key, kind).orElse(new Given<>(byDefault, path(key), nowhere));
   }
 
-  /** What the key says; the stand-in after a complaint. */
-  <T> Given<T> required(String key, Kind<T> kind) {
+  /** What the key says, which must be there; empty after a complaint. */
+  <T> Optional<Given<T>> demanded(String key, Kind<T> kind, String example) {
     Optional<Value> value = value(key);
     if (value.isEmpty()) {
-      missing(key, kind.forms());
+      missing(key, example);
     }
-    return value
-        .flatMap(v -> v.as(kind))
+    return value.flatMap(v -> v.as(kind));
+  }
+
+  /** What the key says, which must be there; the stand-in after a complaint. */
+  <T> Given<T> required(String key, Kind<T> kind, String example) {
+    return demanded(key, kind, example)
         .orElse(new Given<>(kind.standIn(), path(key), mapping.place()));
+  }
+
+  /** Complains of a key that does not go with another. */
+  void refuse(String key, String message) {
+    value(key).ifPresent(value -> reading.complain(value.place(), message));
   }
 
   /** The group under the key; one without keys when there is none. */
@@ -83,10 +92,6 @@ final class Fields {
     reading.noteUnknown(mapping, path);
   }
 
-  Place place() {
-    return mapping.place();
-  }
-
   /** Complains of the group, unless that has been done. */
   void complain(String message) {
     if (complainsOfMissing) {
@@ -94,9 +99,9 @@ final class Fields {
     }
   }
 
-  private void missing(String key, String forms) {
+  private void missing(String key, String example) {
     String where = path.isEmpty() ? "" : " in " + path;
-    complain(key + " is missing" + where + "; write " + key + ": " + forms);
+    complain(key + " is missing" + where + "; write, say, " + key + ": " + example);
   }
 
   private String path(String key) {

@@ -11,7 +11,8 @@ final class FormatOne {
   private static final int LONGEST_TITLE = 200;
   private static final int LONGEST_NAME = 100;
   private static final int MOST_ALIKE = 10_000;
-  private static final String HELD = "{ name: seed tray, width: 285, depth: 545, height: 60 }";
+  private static final String HELD =
+      "{ name: seed tray, width: 285 mm, depth: 545 mm, height: 60 mm }";
 
   private final Reading reading;
 
@@ -20,10 +21,10 @@ final class FormatOne {
   }
 
   /** The whole file; nonsense after a complaint. */
-  RackFile rackFile(Node.Mapping root, Map<String, Place> keys) throws RackFileException {
+  RackFile rackFile(Node.Mapping root, Map<String, Place> keys) {
     Fields top = new Fields(root, "", reading, true);
-    top.required("slatwright", format());
-    Given<String> title = top.required("title", Kinds.text(LONGEST_TITLE));
+    top.required("slatwright", format(), "1");
+    Given<String> title = top.required("title", Kinds.text(LONGEST_TITLE), "Seed-tray rack");
     Unit units = top.orDefault("units", Kinds.oneOf(Unit.values(), Unit::symbol), Unit.MM).value();
     Kinds kinds = new Kinds(units);
     Length step = units == Unit.INCH ? Length.inches(1, 16) : Length.mm(1);
@@ -53,7 +54,7 @@ final class FormatOne {
           if (text.equals("1")) {
             return 1;
           }
-          throw new Unreadable("is another format; this version reads format 1: slatwright: 1");
+          throw new Unreadable("is another format", "this version reads format 1: slatwright: 1");
         });
   }
 
@@ -61,10 +62,10 @@ final class FormatOne {
     Fields held = entry.asGroup(HELD);
     RackFile.Held read =
         new RackFile.Held(
-            held.required("name", Kinds.text(LONGEST_NAME)).value(),
-            held.required("width", kinds.length()).value(),
-            held.required("depth", kinds.length()).value(),
-            held.required("height", kinds.length()).value(),
+            held.required("name", Kinds.text(LONGEST_NAME), "seed tray").value(),
+            held.required("width", kinds.length(), "285 mm").value(),
+            held.required("depth", kinds.length(), "545 mm").value(),
+            held.required("height", kinds.length(), "60 mm").value(),
             held.orDefault("across", Kinds.count(1, MOST_ALIKE), 1).value(),
             held.orDefault("clearance", kinds.lengthOrNone(), Length.ZERO).value());
     held.close();

@@ -7,10 +7,11 @@ record JointKeys(Kinds kinds) {
 
   private static final int MOST_DOWELS = 2;
   private static final int MOST_PER_END = 6;
-  private static final String FIXING = "{ kind: brad, length: 40, diameter: 1.2, per-end: 2 }";
+  private static final String FIXING =
+      "{ kind: brad, length: 40 mm, diameter: 1.2 mm, per-end: 2 }";
 
   RackFile.Joint read(Fields top) {
-    Fields joint = top.group("joint", "{ dowels: 1, embedment: 35 }");
+    Fields joint = top.group("joint", "{ dowels: 1, embedment: 35 mm }");
     RackFile.Joint read =
         new RackFile.Joint(
             joint.orDefault("dowels", Kinds.count(1, MOST_DOWELS), 1),

@@ -1,5 +1,7 @@
 package org.slatwright.design.rackfile;
 
+import java.util.function.Function;
+
 /**
  * One kind of value.
  *
@@ -16,11 +18,16 @@ record Kind<T>(String forms, T standIn, Meaning<T> meaning) {
     T of(String text) throws Unreadable;
   }
 
-  /** This kind, and one word besides. */
-  static <T> Kind<T> orWord(String word, T meant, Kind<? extends T> other) {
+  /** The same texts, with another meaning. */
+  <U> Kind<U> as(Function<? super T, ? extends U> other) {
+    return new Kind<>(forms, other.apply(standIn), text -> other.apply(meaning.of(text)));
+  }
+
+  /** This kind of length, and one word besides. */
+  Kind<T> orWord(String word, T meant) {
     return new Kind<>(
-        word + ", or a length: " + other.forms(),
+        word + ", or a length: " + forms,
         meant,
-        text -> text.equals(word) ? meant : other.meaning().of(text));
+        text -> text.equals(word) ? meant : meaning.of(text));
   }
 }

@@ -5,7 +5,6 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -64,56 +63,46 @@ final class Kinds {
 
   private Kind<Length> length(Length least, Length most) {
     return new Kind<>(
-        LengthGrammar.FORMS, LEAST, text -> within(least, most, grammar.read(text), text));
+        LengthGrammar.FORMS,
+        LEAST,
+        text -> within(least, most, grammar.read(text).orElseThrow(() -> notA("length", text))));
   }
 
-  private static Length within(Length least, Length most, Optional<Length> read, String text)
-      throws Unreadable {
-    Length length = read.orElseThrow(() -> notA("length", text, LengthGrammar.FORMS));
+  private static Length within(Length least, Length most, Length length) throws Unreadable {
     if (length.isLessThan(least)) {
-      throw new Unreadable("is less than " + least + ", the least that can be meant here");
+      throw new Unreadable("is too small", "write at least " + least);
     }
     if (length.isMoreThan(most)) {
-      throw new Unreadable("is more than " + most + ", the most that can be meant here");
+      throw new Unreadable("is too large", "write at most " + most);
     }
     return length;
   }
 
-  /** Two sizes of a piece of stock. */
+  /** Two sizes of a piece of stock, each from 1 mm to 20 m. */
   Kind<Section> section() {
     PairGrammar pairs = new PairGrammar(grammar, PairGrammar.TIMES);
     return new Kind<>(
         SECTION_FORMS,
         new Section(LEAST, LEAST),
         text -> {
-          PairGrammar.Pair pair =
-              pairs.read(text).orElseThrow(() -> notA("section", text, SECTION_FORMS));
-          return new Section(
-              within(LEAST, MOST, Optional.of(pair.first()), text),
-              within(LEAST, MOST, Optional.of(pair.second()), text));
+          PairGrammar.Pair pair = pairs.read(text).orElseThrow(() -> notA("section", text));
+          return new Section(within(LEAST, MOST, pair.first()), within(LEAST, MOST, pair.second()));
         });
   }
 
-  /** From one length to another. */
+  /** From one length to another, both from nothing to 20 m. */
   Kind<RackFile.Range> range() {
     PairGrammar pairs = new PairGrammar(grammar, PairGrammar.TO);
     return new Kind<>(
         RANGE_FORMS,
         new RackFile.Range(Length.ZERO, LEAST),
         text -> {
-          PairGrammar.Pair pair =
-              pairs.read(text).orElseThrow(() -> notA("range", text, RANGE_FORMS));
-          return ordered(pair, text);
+          PairGrammar.Pair pair = pairs.read(text).orElseThrow(() -> notA("range", text));
+          if (pair.first().isMoreThan(pair.second())) {
+            throw new Unreadable("runs backwards", "write the smaller length first");
+          }
+          return new RackFile.Range(pair.first(), within(Length.ZERO, MOST, pair.second()));
         });
-  }
-
-  private static RackFile.Range ordered(PairGrammar.Pair pair, String text) throws Unreadable {
-    within(Length.ZERO, MOST, Optional.of(pair.first()), text);
-    within(Length.ZERO, MOST, Optional.of(pair.second()), text);
-    if (pair.first().isMoreThan(pair.second())) {
-      throw new Unreadable("runs backwards; write the smaller length first");
-    }
-    return new RackFile.Range(pair.first(), pair.second());
   }
 
   /** A whole number. */
@@ -125,7 +114,7 @@ final class Kinds {
         text -> {
           int count = text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;
           if (count < least || count > most) {
-            throw new Unreadable("is not " + forms);
+            throw new Unreadable("is not right");
           }
           return count;
         });
@@ -138,7 +127,7 @@ final class Kinds {
         BigDecimal.ZERO,
         text -> {
           if (!PRICE.matcher(text).matches()) {
-            throw notA("price", text, PRICE_FORMS);
+            throw notA("price", text);
           }
           return new BigDecimal(text);
         });
@@ -153,7 +142,7 @@ final class Kinds {
         text -> {
           Matcher matcher = MASS.matcher(text);
           if (!matcher.matches()) {
-            throw notA("mass", text, forms);
+            throw notA("mass", text);
           }
           return grams(new BigDecimal(matcher.group(1)), matcher.group(2));
         });
@@ -168,7 +157,7 @@ final class Kinds {
         };
     BigInteger grams = number.multiply(each).setScale(0, RoundingMode.HALF_UP).toBigInteger();
     if (grams.signum() == 0 || grams.compareTo(BigInteger.valueOf(MOST_GRAMS)) > 0) {
-      throw new Unreadable("is out of range; write 1 g to 10 000 kg");
+      throw new Unreadable("is out of range", "write 1 g to 10 000 kg");
     }
     return new RackFile.Mass(grams.longValueExact());
   }
@@ -184,7 +173,7 @@ final class Kinds {
         text -> {
           int index = words.indexOf(text);
           if (index < 0) {
-            throw new Unreadable("is not known here; write " + forms);
+            throw new Unreadable("is not known here");
           }
           return values[index];
         });
@@ -198,13 +187,13 @@ final class Kinds {
         "?",
         text -> {
           if (text.isBlank()) {
-            throw new Unreadable("is blank; write " + forms);
+            throw new Unreadable("is blank");
           }
           if (text.codePointCount(0, text.length()) > most) {
-            throw new Unreadable("is too long; write " + forms);
+            throw new Unreadable("is too long");
           }
           if (text.codePoints().anyMatch(Kinds::isInvisible)) {
-            throw new Unreadable("holds a line break or an invisible character; write " + forms);
+            throw new Unreadable("holds a line break or an invisible character");
           }
           return text;
         });
@@ -221,11 +210,11 @@ final class Kinds {
     };
   }
 
-  private static Unreadable notA(String kind, String text, String forms) {
-    String hint =
+  private static Unreadable notA(String kind, String text) {
+    String advice =
         DECIMAL_COMMA.matcher(text).matches()
             ? "write a point, not a comma: " + text.replace(',', '.')
-            : "write " + forms;
-    return new Unreadable("is not a " + kind + "; " + hint);
+            : "";
+    return new Unreadable("is not a " + kind, advice);
   }
 }

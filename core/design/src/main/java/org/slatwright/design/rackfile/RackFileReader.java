@@ -1,5 +1,6 @@
 package org.slatwright.design.rackfile;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,7 @@ public final class RackFileReader {
    */
   public static RackFile read(byte[] bytes, String source, List<String> settings)
       throws RackFileException {
-    Complaints complaints = new Complaints();
+    Complaints complaints = new Complaints(settings.stream().map(Setting::source).toList());
     Node.Mapping file = adapted(tree(bytes, source, complaints), settings, complaints);
     RackFile rackFile = new FormatOne(new Reading(complaints)).rackFile(file, keys(file));
     complaints.throwIfAny();
@@ -35,7 +36,8 @@ public final class RackFileReader {
   private static Node.Mapping tree(byte[] bytes, String source, Complaints complaints)
       throws RackFileException {
     Place start = new Place(source, 1, 1);
-    Optional<Node> root = YamlTree.ofFile(SourceText.decode(bytes, source), source, complaints);
+    Optional<Node> root =
+        YamlTree.ofFile(SourceText.decode(bytes, source, complaints), source, complaints);
     if (root.isEmpty() || root.get() instanceof Node.Scalar scalar && scalar.isEmpty()) {
       throw complaints.fatal(start, "the file is empty; \"slatwright start\" writes one to begin");
     }
@@ -61,7 +63,7 @@ public final class RackFileReader {
   private static Map<String, Place> keys(Node.Mapping file) {
     Map<String, Place> keys = new LinkedHashMap<>();
     addKeys(file, "", keys);
-    return keys;
+    return Collections.unmodifiableMap(keys);
   }
 
   private static void addKeys(Node.Mapping group, String before, Map<String, Place> keys) {

@@ -8,10 +8,10 @@ record RackKeys(Kinds kinds) {
 
   private static final int MOST_BAYS = 50;
   private static final int MOST_OPENINGS = 99;
-  private static final String OPENINGS = "[ 300, { clear: 160, count: 3 }, { clear: even } ]";
+  private static final String OPENINGS = "[ 300 mm, { clear: 160 mm, count: 3 }, { clear: even } ]";
 
   RackFile.Rack read(Fields top) {
-    Fields rack = top.group("rack", "{ bays: 1, upright: 1500 }");
+    Fields rack = top.group("rack", "{ bays: 1, upright: 1500 mm }");
     RackFile.Rack read =
         new RackFile.Rack(
             rack.orDefault("bays", Kinds.count(1, MOST_BAYS), 1).value(),
@@ -41,32 +41,24 @@ record RackKeys(Kinds kinds) {
     if (!entry.isGroup()) {
       return entry.as(clear()).map(clear -> new RackFile.Opening(clear, 1));
     }
-    Fields opening = entry.asGroup("{ clear: 160, count: 3 }");
-    Given<RackFile.Clear> clear = opening.required("clear", clear());
+    Fields opening = entry.asGroup("{ clear: 160 mm, count: 3 }");
+    Given<RackFile.Clear> clear = opening.required("clear", clear(), "160 mm");
     int count = opening.orDefault("count", Kinds.count(1, MOST_OPENINGS), 1).value();
     opening.close();
     return Optional.of(new RackFile.Opening(clear, count));
   }
 
   private Kind<RackFile.Clear> clear() {
-    Kind<org.slatwright.api.measure.Length> length = kinds.length();
-    return Kind.orWord(
-        "even",
-        new RackFile.Clear.Even(),
-        new Kind<>(
-            length.forms(),
-            new RackFile.Clear.Even(),
-            text -> new RackFile.Clear.Fixed(length.meaning().of(text))));
+    return kinds
+        .length()
+        .<RackFile.Clear>as(RackFile.Clear.Fixed::new)
+        .orWord("even", new RackFile.Clear.Even());
   }
 
   private Kind<RackFile.Top> top() {
-    Kind<org.slatwright.api.measure.Length> length = kinds.lengthOrNone();
-    return Kind.orWord(
-        "flush",
-        new RackFile.Top.Flush(),
-        new Kind<>(
-            length.forms(),
-            new RackFile.Top.Flush(),
-            text -> new RackFile.Top.Above(length.meaning().of(text))));
+    return kinds
+        .lengthOrNone()
+        .<RackFile.Top>as(RackFile.Top.Above::new)
+        .orWord("flush", new RackFile.Top.Flush());
   }
 }

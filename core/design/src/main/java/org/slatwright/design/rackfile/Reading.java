@@ -14,6 +14,8 @@ import java.util.TreeMap;
  */
 final class Reading {
 
+  private static final int MOST_HOMES = 2;
+
   private final Complaints complaints;
   private final List<Unknown> unknown = new ArrayList<>();
   private final Map<String, Set<String>> asked = new TreeMap<>();
@@ -66,14 +68,15 @@ final class Reading {
         .orElse("write " + String.join(", ", here));
   }
 
-  /** The one group elsewhere that holds this very key. */
+  /** The groups elsewhere that hold this very key, unless they are many. */
   private Optional<String> home(String key) {
     List<String> homes =
         asked.entrySet().stream()
             .filter(group -> group.getValue().contains(key))
             .map(group -> group.getKey().isEmpty() ? "the outermost level" : group.getKey())
             .toList();
-    return homes.size() == 1 ? Optional.of(homes.get(0).replace("[]", "")) : Optional.empty();
+    boolean few = !homes.isEmpty() && homes.size() <= MOST_HOMES;
+    return few ? Optional.of(String.join(" or ", homes).replace("[]", "")) : Optional.empty();
   }
 
   private static String anyEntry(String path) {

@@ -12,18 +12,11 @@ import java.util.Optional;
  */
 record Setting(Place place, KeyPath path, Optional<Node> value) {
 
-  /** Begins the source of every place within a setting. */
-  static final String OPTION = "--set ";
-
-  private static final int LONGEST = 10_000;
+  private static final int LONGEST_SOURCE = 200;
 
   /** What {@code text} asks for, or empty after a complaint. */
   static Optional<Setting> of(String text, Complaints complaints) {
-    Place place = new Place(OPTION + text, 0, 0);
-    if (text.length() > LONGEST) {
-      complaints.add(new Place(OPTION + text.substring(0, 40) + "…", 0, 0), "is far too long");
-      return Optional.empty();
-    }
+    Place place = new Place(source(text), 0, 0);
     int equals = text.indexOf('=');
     Optional<KeyPath> path = KeyPath.of(text.substring(0, Math.max(equals, 0)).strip());
     if (path.isEmpty()) {
@@ -38,6 +31,12 @@ record Setting(Place place, KeyPath path, Optional<Node> value) {
     } catch (RackFileException e) {
       return Optional.empty(); // the complaint is made; the other settings may have theirs
     }
+  }
+
+  /** The source of every place within the setting: {@code --set rack.upright=14x}. */
+  static String source(String text) {
+    boolean whole = text.length() <= LONGEST_SOURCE;
+    return "--set " + (whole ? text : text.substring(0, LONGEST_SOURCE) + "…");
   }
 
   /** The file as it would stand had the maker written this into it. */

@@ -9,7 +9,7 @@ import org.slatwright.api.measure.Unit;
 record ShopKeys(Kinds kinds, Unit units) {
 
   private static final String CUTTER =
-      "{ process: router, tool: 3.175 } or { process: laser, kerf: 0.15 }";
+      "{ process: router, tool: 3.175 mm } or { process: laser, kerf: 0.15 mm }";
 
   /** How the jig is cut. */
   private enum Process {
@@ -24,7 +24,7 @@ record ShopKeys(Kinds kinds, Unit units) {
   }
 
   RackFile.Shop read(Fields top) {
-    Fields shop = top.group("shop", "{ kerf: 3.2, end-trim: 10 }");
+    Fields shop = top.group("shop", "{ kerf: 3.2 mm, end-trim: 10 mm }");
     RackFile.Shop read =
         new RackFile.Shop(
             shop.orDefault("kerf", kinds.fineLength(), tenthsOr32nds(32, 4)).value(),
@@ -47,32 +47,25 @@ record ShopKeys(Kinds kinds, Unit units) {
   }
 
   private Optional<RackFile.Cutter> cutter(Fields cutter) {
-    Kind<Process> processes = Kinds.oneOf(Process.values(), process -> process.word);
-    boolean named = cutter.value("process").isPresent();
     Optional<Given<Process>> process =
-        named
-            ? cutter.optional("process", processes)
-            : Optional.of(cutter.required("process", processes));
-    Optional<Value> tool = cutter.value("tool");
-    Optional<Value> kerf = cutter.value("kerf");
+        cutter.demanded("process", Kinds.oneOf(Process.values(), p -> p.word), "router");
+    Optional<RackFile.Cutter> read =
+        process.map(given -> given.value() == Process.LASER ? laser(cutter) : router(cutter));
+    cutter.value("tool"); // known, even when what goes with it is not
+    cutter.value("kerf");
     cutter.close();
-    if (process.isEmpty() || !named) {
-      return Optional.empty();
-    }
-    boolean laser = process.get().value() == Process.LASER;
-    Optional<Value> wrong = laser ? tool : kerf;
-    wrong.ifPresent(
-        value ->
-            value
-                .reading()
-                .complain(
-                    value.place(),
-                    laser
-                        ? "a laser has no tool; write kerf: 0.15"
-                        : "a router has no kerf; write tool: 3.175, the diameter of its bit"));
-    return Optional.of(
-        laser
-            ? new RackFile.Cutter.Laser(cutter.required("kerf", kinds.fineLength()).value())
-            : new RackFile.Cutter.Router(cutter.required("tool", kinds.fineLength()).value()));
+    return read;
+  }
+
+  private RackFile.Cutter router(Fields cutter) {
+    cutter.refuse("kerf", "a router has no kerf; write tool, the diameter of its bit");
+    return new RackFile.Cutter.Router(
+        cutter.required("tool", kinds.fineLength(), "3.175 mm").value());
+  }
+
+  private RackFile.Cutter laser(Fields cutter) {
+    cutter.refuse("tool", "a laser has no tool; write kerf, the width of its cut");
+    return new RackFile.Cutter.Laser(
+        cutter.required("kerf", kinds.fineLength(), "0.15 mm").value());
   }
 }

@@ -15,17 +15,18 @@ final class SourceText {
 
   private SourceText() {}
 
-  static String decode(byte[] bytes, String source) throws RackFileException {
+  static String decode(byte[] bytes, String source, Complaints complaints)
+      throws RackFileException {
     Place whole = new Place(source, 0, 0);
     if (bytes.length > RackFileReader.MOST_BYTES) {
-      throw new Complaints().fatal(whole, "is larger than 1 MiB; a rack file takes a few KiB");
+      throw complaints.fatal(whole, "is larger than 1 MiB; a rack file takes a few KiB");
     }
     if (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE)) {
-      throw new Complaints().fatal(whole, "is UTF-16 text; save it as UTF-8");
+      throw complaints.fatal(whole, "is UTF-16 text; save it as UTF-8");
     }
-    String text = decodeUtf8(bytes, source);
+    String text = decodeUtf8(bytes, source, complaints);
     String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    rejectInvisible(plain, source);
+    rejectInvisible(plain, source, complaints);
     return plain;
   }
 
@@ -33,7 +34,8 @@ final class SourceText {
     return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
   }
 
-  private static String decodeUtf8(byte[] bytes, String source) throws RackFileException {
+  private static String decodeUtf8(byte[] bytes, String source, Complaints complaints)
+      throws RackFileException {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8
             .newDecoder()
@@ -46,17 +48,18 @@ final class SourceText {
     if (result.isError()) {
       String message = "byte 0x%02X is not UTF-8 text; save the file as UTF-8";
       int wrong = bytes[in.position()] & 0xFF;
-      throw new Complaints().fatal(endOf(text, source), message.formatted(wrong));
+      throw complaints.fatal(endOf(text, source), message.formatted(wrong));
     }
     return text;
   }
 
-  private static void rejectInvisible(String text, String source) throws RackFileException {
+  private static void rejectInvisible(String text, String source, Complaints complaints)
+      throws RackFileException {
     for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
       int point = text.codePointAt(i);
       if (!StreamReader.isPrintable(point) || point == BYTE_ORDER_MARK) {
         String message = "the invisible character U+%04X may not stand here; delete it";
-        throw new Complaints().fatal(endOf(text.substring(0, i), source), message.formatted(point));
+        throw complaints.fatal(endOf(text.substring(0, i), source), message.formatted(point));
       }
     }
   }

@@ -10,10 +10,10 @@ record TimberKeys(Kinds kinds) {
 
   private static final int LONGEST_NAME = 100;
   private static final int MOST_ALIKE = 10_000;
-  private static final String FRAME = "{ section: 44 x 44 }";
-  private static final String SLATS = "{ section: 18 x 95 }";
-  private static final String LENGTH = "{ length: 2400, price: 5.90 }";
-  private static final String BOARD = "{ length: 980, width: 92, thickness: 16 }";
+  private static final String FRAME = "{ section: 44 x 44 mm }";
+  private static final String SLATS = "{ section: 18 x 95 mm }";
+  private static final String LENGTH = "{ length: 2400 mm, price: 5.90 }";
+  private static final String BOARD = "{ length: 980 mm, width: 92 mm, thickness: 16 mm }";
 
   RackFile.Timber read(Fields top) {
     Fields timber = top.requiredGroup("timber", "{ frame: " + FRAME + ", slats: " + SLATS + " }");
@@ -22,7 +22,7 @@ record TimberKeys(Kinds kinds) {
             frame(timber.requiredGroup("frame", FRAME)),
             railSection(timber),
             slats(timber.requiredGroup("slats", SLATS)),
-            dowel(timber.group("dowel", "{ diameter: 10, rod-length: 1000 }")));
+            dowel(timber.group("dowel", "{ diameter: 10 mm, rod-length: 1000 mm }")));
     timber.close();
     return read;
   }
@@ -30,7 +30,7 @@ record TimberKeys(Kinds kinds) {
   private RackFile.FrameStock frame(Fields frame) {
     RackFile.FrameStock read =
         new RackFile.FrameStock(
-            frame.required("section", kinds.section()),
+            frame.required("section", kinds.section(), "44 x 44 mm"),
             frame.optional("species", Kinds.text(LONGEST_NAME)),
             lengths(frame));
     frame.close();
@@ -42,8 +42,8 @@ record TimberKeys(Kinds kinds) {
     if (rails.isEmpty()) {
       return Optional.empty();
     }
-    Fields group = rails.get().asGroup("{ section: 44 x 70 }");
-    Given<Section> section = group.required("section", kinds.section());
+    Fields group = rails.get().asGroup("{ section: 44 x 70 mm }");
+    Given<Section> section = group.required("section", kinds.section(), "44 x 44 mm");
     group.close();
     return Optional.of(section);
   }
@@ -56,7 +56,7 @@ record TimberKeys(Kinds kinds) {
     Fields length = entry.asGroup(LENGTH);
     RackFile.StockLength read =
         new RackFile.StockLength(
-            length.required("length", kinds.length()),
+            length.required("length", kinds.length(), "2400 mm"),
             length.optional("price", Kinds.price()).map(Given::value),
             length.optional("on-hand", Kinds.count(1, MOST_ALIKE)).map(Given::value));
     length.close();
@@ -71,24 +71,21 @@ record TimberKeys(Kinds kinds) {
             slats.list("boards", "[ " + BOARD + " ]", this::board));
     slats.close();
     if (slats.value("section").isEmpty() && slats.value("lengths").isPresent()) {
-      slats.complain("lengths needs a section in timber.slats; write section: 18 x 95");
+      slats.complain("lengths needs a section in timber.slats; write section: 18 x 95 mm");
     } else if (slats.value("section").isEmpty() && slats.value("boards").isEmpty()) {
-      slats.complain("timber.slats needs section: 18 x 95, or boards: [ " + BOARD + " ]");
+      slats.complain("timber.slats needs section: 18 x 95 mm, or boards: [ " + BOARD + " ]");
     }
     return read;
   }
 
   private Given<RackFile.Board> board(Value entry) {
     Fields board = entry.asGroup(BOARD);
-    Optional<Given<Length>> length =
-        board.value("length").isPresent()
-            ? board.optional("length", kinds.length())
-            : Optional.of(board.required("length", kinds.length()));
+    Optional<Given<Length>> length = board.demanded("length", kinds.length(), "980 mm");
     RackFile.Board read =
         new RackFile.Board(
             length.map(Given::value).orElse(Kinds.LEAST),
-            board.required("width", kinds.length()).value(),
-            board.required("thickness", kinds.length()).value(),
+            board.required("width", kinds.length(), "92 mm").value(),
+            board.required("thickness", kinds.length(), "16 mm").value(),
             board.orDefault("count", Kinds.count(1, MOST_ALIKE), 1).value(),
             avoid(board, length));
     board.close();

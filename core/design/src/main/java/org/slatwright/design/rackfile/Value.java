@@ -21,7 +21,8 @@ record Value(Node node, String path, Reading reading) {
       return Optional.of(new Given<>(kind.meaning().of(scalar.text()), path, node.place()));
     } catch (Unreadable e) {
       String read = name() + " " + Quoted.of(scalar.text()) + " ";
-      reading.complain(node.place(), read + e.getMessage());
+      String advice = e.advice().orElse("write " + kind.forms());
+      reading.complain(node.place(), read + e.getMessage() + "; " + advice);
       return Optional.empty();
     }
   }
