@@ -1,0 +1,50 @@
+package org.slatwright.design;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Assembly;
+import org.slatwright.api.plan.CutLine;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Plan;
+import org.slatwright.design.drafting.Drafting;
+import org.slatwright.design.framing.CutList;
+import org.slatwright.design.framing.Framing;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.rackfile.RackFileException;
+import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Sizing;
+
+/** Makes the plan of a rack. */
+public final class Planner {
+
+  private Planner() {}
+
+  /**
+   * The complete plan of what a rack file asks for.
+   *
+   * @throws RackFileException when the file asks for what cannot be built; it names everything that
+   *     is wrong and what would put it right
+   */
+  public static Plan plan(RackFile file) throws RackFileException {
+    Rack rack = Sizing.solve(file);
+    Assembly assembly = Framing.frame(rack);
+    LengthFormat lengths = new LengthFormat(rack.units());
+    List<CutLine> cutList = CutList.of(assembly, lengths);
+    return new Plan(
+        rack.title(),
+        lengths,
+        rack.chains(),
+        assembly,
+        cutList,
+        Optional.empty(),
+        List.of(),
+        worstFirst(rack.notes()),
+        Drafting.sheets(rack, assembly, Optional.empty()));
+  }
+
+  private static List<Finding> worstFirst(List<Finding> findings) {
+    return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+  }
+}
