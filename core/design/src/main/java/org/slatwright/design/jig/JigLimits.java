@@ -1,0 +1,131 @@
+package org.slatwright.design.jig;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Plate;
+import org.slatwright.design.sizing.Rack;
+
+/** Finds out whether stock, dowel and sheet allow a jig, and says in numbers why not. */
+final class JigLimits {
+
+  private static final String SUBJECT = "drilling jig";
+  private static final String SOURCE = "common practice, no source";
+
+  private final Rack rack;
+  private final LengthFormat lengths;
+
+  JigLimits(Rack rack) {
+    this.rack = rack;
+    this.lengths = new LengthFormat(rack.units());
+  }
+
+  /** What forbids a saddle on this stock before any plate is drawn. */
+  List<Finding> onStock() {
+    return Stream.of(railTooWide(), uprightTooShallow(), sheetTooThin(), sheetTooThick())
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** The plates whose narrowest web is below {@code least}. */
+  List<Finding> onPlates(List<Plate> plates, Length least) {
+    return plates.stream().flatMap(plate -> tooNarrow(plate, least).stream()).toList();
+  }
+
+  private Optional<Finding> railTooWide() {
+    Length rail = rack.rail().width();
+    Length upright = rack.upright().width();
+    return rail.isMoreThan(upright)
+        ? warning(
+            "the rail is "
+                + show(rail)
+                + " wide, the upright "
+                + show(upright)
+                + ": the cheeks cannot straddle both",
+            "rails at most " + show(upright) + " wide")
+        : Optional.empty();
+  }
+
+  private Optional<Finding> uprightTooShallow() {
+    Length depth = rack.upright().depth();
+    Length least = Saddle.GLUE_GAP.plus(Saddle.CORNER_RADIUS.times(2));
+    return depth.isLessThan(least)
+        ? warning(
+            "the upright is " + show(depth) + " deep; the cheeks need " + show(least),
+            "uprights at least " + show(least) + " deep")
+        : Optional.empty();
+  }
+
+  private Optional<Finding> sheetTooThin() {
+    int plates = Saddle.guidePlates(rack);
+    Length depth = Saddle.leastGuideDepth(rack.joint().diameter());
+    return plates > Saddle.MOST_GUIDE_PLATES
+        ? warning(
+            "a guide "
+                + show(depth)
+                + " deep (2 1/2 dowel diameters) takes "
+                + plates
+                + " plates of "
+                + show(rack.jigSheet())
+                + " sheet; more than "
+                + Saddle.MOST_GUIDE_PLATES
+                + " do not stay in line",
+            "shop.jig-sheet at least "
+                + show(depth.dividedBy(Saddle.MOST_GUIDE_PLATES).snappedUp(rack.increment())))
+        : Optional.empty();
+  }
+
+  private Optional<Finding> sheetTooThick() {
+    return rack.jigSheet().isMoreThan(Saddle.THICKEST_SHEET)
+        ? warning(
+            "its plates key together in sheet of at most "
+                + show(Saddle.THICKEST_SHEET)
+                + ", shop.jig-sheet is "
+                + show(rack.jigSheet()),
+            "shop.jig-sheet at most " + show(Saddle.THICKEST_SHEET))
+        : Optional.empty();
+  }
+
+  private Optional<Finding> tooNarrow(Plate plate, Length least) {
+    return Webs.of(plate).stream()
+        .findFirst()
+        .filter(web -> web.width().isLessThan(least))
+        .flatMap(web -> warning(narrowWeb(plate, web, least), widen(web, least)));
+  }
+
+  private String narrowWeb(Plate plate, Webs.Web web, Length least) {
+    return "plate "
+        + plate.mark()
+        + " ("
+        + plate.name()
+        + ") would keep "
+        + show(web.width())
+        + " of sheet between "
+        + web.between()
+        + "; it takes "
+        + show(least);
+  }
+
+  /** A slot lies beside the upright, so half of what the upright is widened by is gained. */
+  private String widen(Webs.Web web, Length least) {
+    Length lacking = least.minus(web.width());
+    return web.between().equals(Webs.TWO_GUIDE_HOLES)
+        ? "dowels " + show(lacking) + " farther apart, or one dowel a joint"
+        : "uprights "
+            + show(lacking.times(2))
+            + " wider, thinner dowels, or thinner shop.jig-sheet";
+  }
+
+  private static Optional<Finding> warning(String message, String advice) {
+    return Optional.of(
+        new Finding(
+            Finding.Severity.WARNING, SUBJECT, "no jig can be made: " + message, advice, SOURCE));
+  }
+
+  private String show(Length length) {
+    return lengths.withUnit(length);
+  }
+}

@@ -1,0 +1,39 @@
+package org.slatwright.design.jig;
+
+import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Jig;
+import org.slatwright.design.sizing.Rack;
+
+/** Makes the drilling jig of a rack. */
+public final class JigMaker {
+
+  private JigMaker() {}
+
+  /** The jig for the rack's measured upright, rail and dowel, or why there can be none. */
+  public static MadeJig make(Rack rack) {
+    JigLimits limits = new JigLimits(rack);
+    List<Finding> onStock = limits.onStock();
+    if (!onStock.isEmpty()) {
+      return new MadeJig(Optional.empty(), onStock);
+    }
+    Saddle saddle = Saddle.of(rack);
+    SaddlePlates plates = SaddlePlates.of(saddle);
+    List<Finding> onPlates = limits.onPlates(plates.all(), saddle.web());
+    return onPlates.isEmpty()
+        ? new MadeJig(Optional.of(jig(rack, saddle, plates)), List.of())
+        : new MadeJig(Optional.empty(), onPlates);
+  }
+
+  private static Jig jig(Rack rack, Saddle saddle, SaddlePlates plates) {
+    return new Jig(
+        plates.all(),
+        plates.placed(),
+        saddle.guideDiameter(),
+        saddle.guideDepth(),
+        saddle.holes(),
+        Saddle.CLEARANCE,
+        new JigUse(rack, saddle).steps());
+  }
+}

@@ -1,0 +1,19 @@
+package org.slatwright.design.jig;
+
+import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Jig;
+
+/**
+ * What came of making a jig.
+ *
+ * @param jig the jig, or empty when the stock does not allow one
+ * @param findings why there is none; empty when there is one
+ */
+public record MadeJig(Optional<Jig> jig, List<Finding> findings) {
+
+  public MadeJig {
+    findings = List.copyOf(findings);
+  }
+}

@@ -1,0 +1,98 @@
+package org.slatwright.design.jig;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.slatwright.api.drawing.Paper;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Fastener;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.sizing.Rack;
+
+/**
+ * The stock, dowels and sheet that a jig is made for.
+ *
+ * @param dowels per joint; two lie a quarter of the rail's height from its edges
+ */
+record Bench(
+    Unit units,
+    Length uprightWidth,
+    Length uprightDepth,
+    Length railWidth,
+    Length railHeight,
+    Length dowel,
+    int dowels,
+    Length sheet) {
+
+  /** Square stock for uprights and rails alike, one dowel a joint. */
+  static Bench square(double side, double dowel, double sheet) {
+    return measured(side, side, dowel, sheet);
+  }
+
+  /** Stock of a measured section for uprights and rails alike, one dowel a joint. */
+  static Bench measured(double width, double depth, double dowel, double sheet) {
+    return new Bench(Unit.MM, mm(width), mm(depth), mm(width), mm(depth), mm(dowel), 1, mm(sheet));
+  }
+
+  Bench withRail(double width, double height, int dowelsPerJoint) {
+    return new Bench(
+        units, uprightWidth, uprightDepth, mm(width), mm(height), dowel, dowelsPerJoint, sheet);
+  }
+
+  Bench in(Unit unit) {
+    return new Bench(unit, uprightWidth, uprightDepth, railWidth, railHeight, dowel, dowels, sheet);
+  }
+
+  /** A rack of three shelves from that stock. */
+  Rack rack() {
+    Length slat = Length.mm(18);
+    Length opening = Length.mm(300);
+    Length foot = Length.mm(100);
+    Length uprightLength =
+        foot.plus(railHeight.plus(slat).times(3)).plus(opening.times(2)).plus(Length.mm(200));
+    Length embedment = new Length(dowel.nanometres() * 7 / 2);
+    return new Rack(
+        "Ware rack",
+        units,
+        Length.mm(1),
+        "norway spruce",
+        new Rack.Upright(uprightWidth, uprightDepth, uprightLength),
+        new Rack.Rail(railWidth, railHeight, Length.mm(320)),
+        1,
+        Length.mm(580),
+        foot,
+        List.of(opening, opening),
+        Length.mm(200),
+        new Rack.SlatRow(
+            RackFile.Run.THROUGH,
+            List.of(Length.mm(580).plus(uprightWidth.times(2))),
+            slat,
+            Length.mm(95),
+            3,
+            Length.mm(17),
+            Length.ZERO,
+            Length.mm(1),
+            Length.ZERO),
+        new Rack.DowelJoint(
+            dowel,
+            dowelHeights(),
+            embedment,
+            uprightDepth.plus(embedment),
+            embedment.plus(Length.mm(2))),
+        new Rack.Fixing(Fastener.Kind.BRAD, Length.mm(40), mm(1.2), 2),
+        sheet,
+        Paper.A4,
+        List.of(),
+        List.of());
+  }
+
+  private List<Length> dowelHeights() {
+    return IntStream.range(0, dowels)
+        .mapToObj(i -> railHeight.times(2 * i + 1).dividedBy(2L * dowels))
+        .toList();
+  }
+
+  static Length mm(double millimetres) {
+    return Length.roundedMm(millimetres);
+  }
+}
