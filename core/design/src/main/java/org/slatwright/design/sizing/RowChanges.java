@@ -8,37 +8,40 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile.Range;
 
-/** Each single change that would close a row of slats on a given rail; every one is tried first. */
+/** Each single change that would close a row of slats; every one is tried before it is proposed. */
 final class RowChanges {
 
   private final Worksheet sheet;
   private final RowSizes sizes;
-  private final Length rail;
   private final List<Problem.Change> changes = new ArrayList<>();
 
   RowChanges(Worksheet sheet, RowSizes sizes) {
     this.sheet = sheet;
     this.sizes = sizes;
-    this.rail = sizes.rail().orElseThrow();
   }
 
   /** Rail lengths first, then the number of slats, then gaps. */
   List<Problem.Change> proposed() {
-    if (sizes.count().isPresent()) {
-      int count = sizes.count().get();
-      tryRail(rail.isLessThan(shortest(count)) ? shortest(count) : longest(count));
-      tryCounts(count);
-    } else {
-      int most = sizes.mostAt(sizes.gap().orElse(sizes.narrowest()));
-      if (most > 0) {
-        tryRail(longest(most));
-      }
-      tryRail(shortest(most + 1));
-      tryCount(most);
-    }
+    sizes.rail().ifPresent(this::tryRailsAndCounts);
     tryGap();
     tryRange();
     return changes;
+  }
+
+  private void tryRailsAndCounts(Length rail) {
+    if (sizes.count().isPresent()) {
+      int count = sizes.count().get();
+      tryRail(rail.isLessThan(shortest(count)) ? shortest(count) : longest(count));
+      tryNearest(count, n -> n - 1);
+      tryNearest(count, n -> n + 1);
+      return;
+    }
+    int most = sizes.mostAt(sizes.gap().orElse(sizes.narrowest()));
+    if (most > 0) {
+      tryRail(longest(most));
+    }
+    tryRail(shortest(most + 1));
+    tryCount(most);
   }
 
   private Length shortest(int count) {
@@ -52,17 +55,10 @@ final class RowChanges {
   }
 
   private void tryRail(Length length) {
-    if (!length.equals(rail)) {
-      propose(
-          sizes.withRail(length),
-          "rack.rail-length=" + sheet.spell(length),
-          "rails of " + sheet.show(length));
-    }
-  }
-
-  private void tryCounts(int count) {
-    tryNearest(count, n -> n - 1);
-    tryNearest(count, n -> n + 1);
+    propose(
+        sizes.withRail(length),
+        "rack.rail-length=" + sheet.spell(length),
+        "rails of " + sheet.show(length));
   }
 
   /** The first number of slats in that direction that leaves a usable gap. */
@@ -85,19 +81,16 @@ final class RowChanges {
     if (sizes.gap().isEmpty()) {
       return;
     }
-    int count = sizes.count().orElse(1);
     Length widest =
-        count > 1 ? Length.min(sizes.range().to(), sizes.spread(count)) : sizes.range().to();
-    Length gap = Length.max(widest.snappedDown(sheet.increment()), Length.ZERO);
+        spread().map(even -> Length.min(even, sizes.range().to())).orElse(sizes.range().to());
     boolean tooWide = sizes.gap().get().isMoreThan(widest);
-    Length chosen = tooWide ? gap : sizes.narrowest();
-    propose(sizes.withGap(chosen), "slats.gap=" + sheet.spell(chosen), "");
+    Length gap = tooWide ? widest.snappedDown(sheet.increment()) : sizes.narrowest();
+    propose(sizes.withGap(gap), "slats.gap=" + sheet.spell(gap), "");
   }
 
   private void tryRange() {
-    Optional<Length> gap =
-        sizes.gap().or(() -> sizes.count().filter(n -> n > 1).map(sizes::spread));
-    if (sizes.binding() && gap.filter(Length::isPositive).isPresent()) {
+    Optional<Length> gap = sizes.gap().or(this::spread).filter(Length::isPositive);
+    if (sizes.binding() && gap.isPresent()) {
       Range wider =
           new Range(
               Length.min(sizes.range().from(), gap.get()),
@@ -107,6 +100,13 @@ final class RowChanges {
           "slats.gap-range=" + sheet.spell(wider.from()) + ".." + sheet.spell(wider.to()),
           "a wider range");
     }
+  }
+
+  /** The gap of a given number of slats on a given rail. */
+  private Optional<Length> spread() {
+    return sizes.rail().isPresent()
+        ? sizes.count().filter(count -> count > 1).map(sizes::spread)
+        : Optional.empty();
   }
 
   private boolean propose(RowSizes changed, String setting, String words) {
