@@ -23,11 +23,14 @@ public final class SamplePlans {
           "../../etc/passwd",
           "x".repeat(LONG_TITLE));
 
+  private static final List<Plan> EXAMPLES =
+      ExampleRacks.names().stream().map(ExampleRacks::plan).toList();
+
   private SamplePlans() {}
 
   /** Every example rack, designed; in alphabetical order of their files. */
   public static List<Plan> examples() {
-    return List.of(EveryKind.plan("Seed-tray rack"));
+    return EXAMPLES;
   }
 
   /** One small plan with a figure, outline and operation of every kind there is. */
@@ -35,9 +38,9 @@ public final class SamplePlans {
     return EveryKind.plan("Every kind");
   }
 
-  /** A plan whose title, also where it is drawn, is {@code title}. */
+  /** The first example under another title, also where that is drawn. */
   public static Plan titled(String title) {
-    return EveryKind.plan(title);
+    return ExampleRacks.titled(ExampleRacks.names().get(0), title);
   }
 
   /** The plan without its jig and what is cut for it. */

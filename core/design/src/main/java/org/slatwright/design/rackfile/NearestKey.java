@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Guesses which key a maker meant. */
-final class NearestKey {
+/** Guesses which key, or other known word, a maker meant. */
+public final class NearestKey {
 
   private NearestKey() {}
 
@@ -14,7 +14,7 @@ final class NearestKey {
    * The known key that {@code written} is most likely a slip of, or empty when none is near. Case,
    * hyphens, underscores and blanks do not count; two letters swapped count as one slip.
    */
-  static Optional<String> to(String written, Collection<String> known) {
+  public static Optional<String> to(String written, Collection<String> known) {
     String plain = plain(written);
     return known.stream()
         .filter(key -> distance(plain, plain(key)) <= most(key))

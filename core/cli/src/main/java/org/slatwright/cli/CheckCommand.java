@@ -1,0 +1,40 @@
+package org.slatwright.cli;
+
+import java.util.concurrent.Callable;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Plan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code slatwright check}. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Says what the maker should know before the first cut, worst first, and the sizes that"
+          + " were solved.",
+      "Ends with status 1 when something is an error."
+    })
+final class CheckCommand implements Callable<Integer> {
+
+  private final Session session;
+
+  @Mixin private RackInput rack;
+
+  CheckCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    Plan plan = rack.plan(session);
+    plan.findings().stream().map(PlanText::finding).forEach(session.out()::println);
+    if (!plan.findings().isEmpty()) {
+      session.out().println();
+    }
+    PlanText.chains(plan).forEach(session.out()::println);
+    boolean wrong =
+        plan.findings().stream().anyMatch(finding -> finding.severity() == Finding.Severity.ERROR);
+    return (wrong ? ExitStatus.RACK_WRONG : ExitStatus.DONE).code();
+  }
+}

@@ -1,0 +1,114 @@
+package org.slatwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Plan;
+import org.slatwright.cli.output.OutputException;
+import org.slatwright.cli.output.OutputFolder;
+import org.slatwright.cli.plugin.Catalogue;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code slatwright export}. */
+@Command(
+    name = "export",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Writes the plan of a rack: drawings, jig, cut list and more. Prints each file written.",
+      "Nothing that exists is overwritten without --replace, and a file appears whole or not at"
+          + " all. When the design has errors the files are written to look at, and the status"
+          + " is 1."
+    })
+final class ExportCommand implements Callable<Integer> {
+
+  private final Session session;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private RackInput rack;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FORMAT",
+      split = ",",
+      description = "The formats to write, such as svg,dxf; all of them when left out.")
+  private List<String> formats = List.of(Selection.ALL);
+
+  @Option(
+      names = "--into",
+      paramLabel = "DIR",
+      description = {
+        "The folder to write into, made when it is not there; when left out, one named after the"
+            + " rack file: seed-trays-plan for seed-trays.yaml."
+      })
+  private String into;
+
+  @Option(
+      names = "--option",
+      paramLabel = "FORMAT.NAME=VALUE",
+      description = {
+        "Sets an option of an exporter, such as dxf.version=R12; 'slatwright formats' lists"
+            + " them. May be repeated."
+      })
+  private List<String> options = new ArrayList<>();
+
+  @Option(names = "--replace", description = "Writes over files that exist.")
+  private boolean replace;
+
+  @Mixin private PluginFolders plugins;
+
+  ExportCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    try (Catalogue catalogue = plugins.catalogue(session)) {
+      Selection selection = selection(catalogue);
+      Plan plan = rack.plan(session);
+      boolean sound = tellFindings(plan);
+      boolean complete = write(plan, selection);
+      return (!complete ? ExitStatus.NOT_WRITTEN : sound ? ExitStatus.DONE : ExitStatus.RACK_WRONG)
+          .code();
+    }
+  }
+
+  private Selection selection(Catalogue catalogue) {
+    try {
+      return Selection.of(catalogue, formats, options);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage());
+    }
+  }
+
+  /** Notes are for {@code check}; whether there is no error. */
+  private boolean tellFindings(Plan plan) {
+    plan.findings().stream()
+        .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+        .map(PlanText::finding)
+        .forEach(session.err()::println);
+    return plan.findings().stream()
+        .noneMatch(finding -> finding.severity() == Finding.Severity.ERROR);
+  }
+
+  private boolean write(Plan plan, Selection selection) throws Refusal {
+    String folder = into == null ? rack.name() + "-plan" : into;
+    try (OutputFolder output = new OutputFolder(session.resolve(folder), replace)) {
+      List<String> failures = selection.export(plan, output);
+      failures.forEach(session.err()::println);
+      for (Path file : output.publish()) {
+        session.out().println(file);
+      }
+      return failures.isEmpty();
+    } catch (OutputException e) {
+      throw new Refusal(ExitStatus.NOT_WRITTEN, "error: " + e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package org.slatwright.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.slatwright.api.plan.Plan;
+import org.slatwright.cli.output.OutputException;
+import org.slatwright.design.Planner;
+import org.slatwright.design.rackfile.RackFile;
+import org.slatwright.design.rackfile.RackFileException;
+import org.slatwright.design.rackfile.RackFileReader;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The rack that a command is about: its file, and what the maker changes in it. */
+final class RackInput {
+
+  private static final String STANDARD_INPUT = "-";
+
+  @Parameters(paramLabel = "RACK", description = "The rack file (YAML); - reads standard input.")
+  private String rack;
+
+  @Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description = {
+        "Changes one key of the rack file, such as rack.rail-length=350 or"
+            + " rack.openings[1].clear=even. May be repeated."
+      })
+  private List<String> settings = new ArrayList<>();
+
+  /** The name for what is made of it: the file's, without its ending. */
+  String name() {
+    if (rack.equals(STANDARD_INPUT)) {
+      return "rack";
+    }
+    String file = Path.of(rack).getFileName().toString();
+    int dot = file.lastIndexOf('.');
+    return dot > 0 ? file.substring(0, dot) : file;
+  }
+
+  /**
+   * The plan of it.
+   *
+   * @throws Refusal when it cannot be read, or something is wrong with it
+   */
+  Plan plan(Session session) throws Refusal {
+    byte[] bytes = bytes(session);
+    String source = rack.equals(STANDARD_INPUT) ? "standard input" : rack;
+    List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().toList();
+    try {
+      RackFile rackFile = RackFileReader.read(bytes, source, settings);
+      return Planner.plan(rackFile);
+    } catch (RackFileException e) {
+      throw new Refusal(ExitStatus.RACK_WRONG, new ProblemText(source, lines).of(e.problems()));
+    }
+  }
+
+  /** One byte more than allowed is enough to be refused, however much there is. */
+  private byte[] bytes(Session session) throws Refusal {
+    try (InputStream in =
+        rack.equals(STANDARD_INPUT) ? session.in() : Files.newInputStream(session.resolve(rack))) {
+      return in.readNBytes(RackFileReader.MOST_BYTES + 1);
+    } catch (IOException e) {
+      throw new Refusal(
+          ExitStatus.RACK_WRONG, rack + ": error: cannot be read: " + OutputException.reason(e));
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package org.slatwright.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.slatwright.cli.output.OutputException;
+import org.slatwright.cli.output.OutputFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code slatwright start}. */
+@Command(
+    name = "start",
+    mixinStandardHelpOptions = true,
+    description = "Writes a commented rack file to begin with: a small rack that can be built.")
+final class StartCommand implements Callable<Integer> {
+
+  private static final String STARTER = "starter.yaml";
+
+  private final Session session;
+
+  @Parameters(paramLabel = "FILE", description = "The file to write, such as my-rack.yaml.")
+  private String file;
+
+  @Option(names = "--replace", description = "Writes over a file that exists.")
+  private boolean replace;
+
+  StartCommand(Session session) {
+    this.session = session;
+  }
+
+  @Override
+  public Integer call() throws Refusal, IOException {
+    Path target = session.resolve(file);
+    try (InputStream starter = StartCommand.class.getResourceAsStream(STARTER)) {
+      OutputFile.write(target, starter.readAllBytes(), replace);
+    } catch (OutputException e) {
+      throw new Refusal(ExitStatus.NOT_WRITTEN, "error: " + e.getMessage());
+    }
+    session.out().println(target);
+    return ExitStatus.DONE.code();
+  }
+}
