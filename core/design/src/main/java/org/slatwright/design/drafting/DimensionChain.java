@@ -2,6 +2,7 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
@@ -10,9 +11,11 @@ import org.slatwright.api.measure.Length;
 
 /**
  * A chain of dimensions along one line beside a view: extension lines, oblique strokes where they
- * meet (ISO 129-1), and each number above its link, or below where it is too wide for it.
+ * meet (ISO 129-1), and a number at each link. All numbers read from the foot of the sheet, but for
+ * long ones in an upright chain, which read from its right.
  *
- * <p>A number reads from the foot of the sheet, or from its right side in an upright chain.
+ * <p>A number that is too wide for its link stands outside the chain when it is the first or last,
+ * and else on the side away from the view, past the ends of the extension lines.
  */
 final class DimensionChain {
 
@@ -21,9 +24,11 @@ final class DimensionChain {
 
   private static final double STROKE = 1.4;
   private static final double EXTENSION_GAP = 1;
-  private static final double EXTENSION_OVERRUN = 2;
-  private static final double ABOVE_LINE = 0.9;
-  private static final double AIR = 0.8;
+  private static final double EXTENSION_OVERRUN = 1.5;
+  private static final double OFF_LINE = 0.9;
+  private static final double AIR = 0.5;
+  private static final double LONGEST_LEVEL = 11;
+  private static final double LEAST_CLOSE = 6;
 
   /**
    * One link.
@@ -37,93 +42,116 @@ final class DimensionChain {
       return (from + to) / 2;
     }
 
+    double size() {
+      return to - from;
+    }
+
     double textWidth() {
       return Lettering.width(text, LETTERING);
     }
-
-    boolean fits() {
-      return textWidth() + AIR <= to - from;
-    }
   }
 
-  /** Which way a chain runs. */
-  enum Run {
-    ACROSS,
-    UP;
-
-    /** A place so far along the chain and so far to the left of its direction, from the origin. */
-    PaperPoint at(double along, double above) {
-      return this == ACROSS ? new PaperPoint(along, above) : new PaperPoint(-above, along);
-    }
-
-    double degrees() {
-      return this == ACROSS ? 0 : 90;
-    }
-  }
-
-  private final Run run;
-  private final double line;
-  private final double feature;
-
-  private DimensionChain(Run run, double line, double feature) {
-    this.run = run;
-    this.line = line;
-    this.feature = feature;
-  }
+  private DimensionChain() {}
 
   /**
-   * A chain across at height {@code lineY}, for features that end at height {@code featureY}.
+   * A chain across at height {@code y}, for features that end at height {@code featureY} above it.
    *
    * @param links in order from the left, each starting where the last one ended
    */
-  static List<Figure> across(double lineY, double featureY, List<Link> links) {
-    return new DimensionChain(Run.ACROSS, lineY, featureY).figures(links);
-  }
-
-  /** A chain up at {@code lineX}, for features that end at {@code featureX}; links from below. */
-  static List<Figure> up(double lineX, double featureX, List<Link> links) {
-    return new DimensionChain(Run.UP, -lineX, -featureX).figures(links);
-  }
-
-  private List<Figure> figures(List<Link> links) {
+  static List<Figure> across(double y, double featureY, List<Link> links) {
     List<Figure> figures = new ArrayList<>();
-    figures.add(extension(links.get(0).from()));
-    double lastBelow = Double.NEGATIVE_INFINITY;
-    for (Link link : links) {
+    double lastOutside = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < links.size(); i++) {
+      Link link = links.get(i);
+      double half = link.textWidth() / 2;
       double middle = link.middle();
-      if (!link.fits()) {
-        middle = Math.max(middle, lastBelow + AIR + link.textWidth() / 2);
-        lastBelow = middle + link.textWidth() / 2;
+      double baseline = y + OFF_LINE;
+      double lineFrom = link.from();
+      double lineTo = link.to();
+      if (link.textWidth() + 2 * AIR > link.size()) {
+        if (i == 0 && links.size() > 1) {
+          middle = link.from() - STROKE - half;
+          lineFrom = middle - half;
+        } else if (i == links.size() - 1) {
+          middle = link.to() + STROKE + half;
+          lineTo = middle + half;
+        } else {
+          middle = Math.max(middle, lastOutside + AIR + half);
+          lastOutside = middle + half;
+          baseline = y - EXTENSION_OVERRUN - AIR - LETTERING;
+        }
       }
-      figures.add(dimension(link, middle));
-      figures.add(extension(link.to()));
+      figures.add(
+          dimension(
+              link,
+              line(lineFrom, y, lineTo, y, LineKind.THIN),
+              stroke(link.from(), y),
+              stroke(link.to(), y),
+              text(middle, baseline, link, Figure.Align.MIDDLE, 0)));
     }
+    ends(links)
+        .forEach(
+            x ->
+                figures.add(
+                    line(x, featureY - EXTENSION_GAP, x, y - EXTENSION_OVERRUN, LineKind.THIN)));
     return figures;
   }
 
-  private Figure dimension(Link link, double textMiddle) {
-    double above = link.fits() ? ABOVE_LINE : -ABOVE_LINE - LETTERING;
-    PaperPoint at = run.at(textMiddle, line + above);
-    List<Figure> drawn =
-        List.of(
-            Figure.Polyline.line(run.at(link.from(), line), run.at(link.to(), line), LineKind.THIN),
-            stroke(link.from()),
-            stroke(link.to()),
-            new Figure.Text(at, LETTERING, link.text(), Figure.Align.MIDDLE, run.degrees()));
-    return new Figure.Dimension(link.value(), link.text(), drawn);
+  /**
+   * A chain up at {@code x}, for features that end at {@code featureX} to the right of it.
+   *
+   * @param links in order from below, each starting where the last one ended
+   */
+  static List<Figure> up(double x, double featureX, List<Link> links) {
+    List<Figure> figures = new ArrayList<>();
+    double lastOutside = Double.NEGATIVE_INFINITY;
+    for (Link link : links) {
+      Figure text;
+      double baseline = link.middle() - LETTERING / 2;
+      if (link.textWidth() > LONGEST_LEVEL && link.textWidth() + 2 * AIR <= link.size()) {
+        text = text(x - OFF_LINE, link.middle(), link, Figure.Align.MIDDLE, 90);
+      } else if (LEAST_CLOSE <= link.size()) {
+        text = text(x - OFF_LINE, baseline, link, Figure.Align.END, 0);
+      } else {
+        baseline = Math.max(baseline, lastOutside + 2 * AIR);
+        lastOutside = baseline + LETTERING;
+        text = text(x - EXTENSION_OVERRUN - AIR, baseline, link, Figure.Align.END, 0);
+      }
+      figures.add(
+          dimension(
+              link,
+              line(x, link.from(), x, link.to(), LineKind.THIN),
+              stroke(x, link.from()),
+              stroke(x, link.to()),
+              text));
+    }
+    ends(links)
+        .forEach(
+            y ->
+                figures.add(
+                    line(featureX - EXTENSION_GAP, y, x - EXTENSION_OVERRUN, y, LineKind.THIN)));
+    return figures;
   }
 
-  private Figure stroke(double along) {
+  private static DoubleStream ends(List<Link> links) {
+    return DoubleStream.concat(
+        DoubleStream.of(links.get(0).from()), links.stream().mapToDouble(Link::to));
+  }
+
+  private static Figure dimension(Link link, Figure... drawn) {
+    return new Figure.Dimension(link.value(), link.text(), List.of(drawn));
+  }
+
+  private static Figure text(double x, double y, Link link, Figure.Align align, double degrees) {
+    return new Figure.Text(new PaperPoint(x, y), LETTERING, link.text(), align, degrees);
+  }
+
+  private static Figure stroke(double x, double y) {
     double half = STROKE / 2;
-    return Figure.Polyline.line(
-        run.at(along - half, line - half), run.at(along + half, line + half), LineKind.VISIBLE);
+    return line(x - half, y - half, x + half, y + half, LineKind.VISIBLE);
   }
 
-  private Figure extension(double along) {
-    double away = Math.signum(line - feature);
-    return Figure.Polyline.line(
-        run.at(along, feature + away * EXTENSION_GAP),
-        run.at(along, line + away * EXTENSION_OVERRUN),
-        LineKind.THIN);
+  private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
+    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
   }
 }

@@ -88,24 +88,10 @@ final class JigSheet {
   private Sheet sheet(Layout layout, int number, int count) {
     SheetFrame frame = layout.frame();
     List<View> views = new ArrayList<>();
-    views.add(new View("frame", "Sheet frame", Optional.empty(), frame.figures()));
+    views.add(frame.view());
     views.addAll(plates(layout));
     views.add(new View("use", "How to use it", Optional.empty(), use(frame)));
-    TitleBlock block =
-        new TitleBlock(
-            rack.title(),
-            TITLE,
-            layout.scale().toString(),
-            Units.words(rack.units()),
-            rack.paper().word(),
-            number + " of " + count,
-            Angle.of(rack.units()));
-    views.add(
-        new View(
-            "title-block",
-            "Title block",
-            Optional.empty(),
-            block.figures(frame.right() - TitleBlock.WIDTH, frame.bottom())));
+    views.add(TitleBlock.of(rack, TITLE, layout.scale(), number, count).view(frame));
     return new Sheet(NAME, TITLE, rack.paper(), frame.landscape(), views);
   }
 

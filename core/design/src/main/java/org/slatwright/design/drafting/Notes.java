@@ -42,41 +42,47 @@ final class Notes {
 
   private static List<String> texts(Rack rack, LengthFormat lengths) {
     return List.of(
+        shelves(rack, lengths),
         slats(rack, lengths),
         joint(rack, lengths),
         fixing(rack, lengths),
         "Caution: fix the rack to the wall; a tall or top-heavy rack tips. Local codes come first.");
   }
 
+  private static String shelves(Rack rack, LengthFormat lengths) {
+    Length rail = rack.rail().height();
+    Length slat = rack.slats().thickness();
+    return count(rack.shelves(), "shelf", "shelves")
+        + ", each "
+        + lengths.number(rail.plus(slat))
+        + " high: rail "
+        + lengths.number(rail)
+        + ", slat "
+        + lengths.withUnit(slat)
+        + ".";
+  }
+
   private static String slats(Rack rack, LengthFormat lengths) {
     Rack.SlatRow row = rack.slats();
-    String text =
-        rack.shelves()
-            + (rack.shelves() == 1 ? " shelf" : " shelves")
-            + ", "
-            + row.count()
-            + (row.count() == 1 ? " slat deep" : " slats deep");
+    List<String> said = new ArrayList<>();
+    said.add(count(row.count(), "slat", "slats") + " (S) to a shelf");
     if (row.count() > 1) {
-      text += ", gaps " + lengths.withUnit(row.gap());
+      said.add("gaps " + lengths.withUnit(row.gap()));
     }
-    Length front = row.frontMargin();
-    Length back = row.backMargin();
-    if (front.isZero() && back.isZero()) {
-      return text + ".";
+    if (row.frontMargin().isPositive()) {
+      said.add(lengths.withUnit(row.frontMargin()) + " left free in front");
     }
-    return text
-        + ", "
-        + lengths.withUnit(front)
-        + " clear in front, "
-        + lengths.withUnit(back)
-        + " behind.";
+    if (row.backMargin().isPositive()) {
+      said.add(lengths.withUnit(row.backMargin()) + " left free behind");
+    }
+    return String.join(", ", said) + ".";
   }
 
   private static String joint(Rack rack, LengthFormat lengths) {
     Rack.DowelJoint joint = rack.joint();
-    int count = joint.heights().size();
-    return "Rail ends glued and pinned through the upright with "
-        + (count == 1 ? "1 dowel " : count + " dowels ")
+    return "Rail ends (R) glued, and pinned through the upright (U) with "
+        + count(joint.heights().size(), "dowel", "dowels")
+        + " (D) "
         + lengths.section(joint.diameter(), joint.length())
         + ", "
         + lengths.withUnit(joint.embedment())
@@ -85,12 +91,14 @@ final class Notes {
 
   private static String fixing(Rack rack, LengthFormat lengths) {
     Rack.Fixing fixing = rack.fixing();
-    String kind = fixing.kind().word() + (fixing.perEnd() == 1 ? " " : "s ");
-    return "Each slat: "
-        + fixing.perEnd()
+    String kind = fixing.kind().word();
+    return count(fixing.perEnd(), kind, kind + "s")
         + " "
-        + kind
         + lengths.section(fixing.diameter(), fixing.length())
-        + " at every rail.";
+        + " where a slat crosses a rail.";
+  }
+
+  private static String count(int number, String one, String many) {
+    return number + " " + (number == 1 ? one : many);
   }
 }

@@ -14,13 +14,16 @@ final class Paragraph {
 
   private static final String ELLIPSIS = "…";
 
+  /** Between words, but not between a number and its fraction or its unit. */
+  private static final String BREAK = "\\s+(?!\\d+/\\d|mm\\b)";
+
   private Paragraph() {}
 
   /** The lines that {@code text} breaks into, at spaces, or within a word that is too long. */
   static List<String> wrap(String text, double height, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : text.strip().split(BREAK)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (Lettering.width(longer, height) <= width) {
         line = longer;

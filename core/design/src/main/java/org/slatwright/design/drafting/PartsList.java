@@ -15,11 +15,11 @@ final class PartsList {
 
   private static final List<Column> NARROW =
       List.of(
-          new Column("Mark", 10, false),
+          new Column("Mark", 13, false),
           new Column("Qty", 10, true),
-          new Column("Part", 18, false),
+          new Column("Part", 17, false),
           new Column("Length", 20, true),
-          new Column("Section", 28, false));
+          new Column("Section", 26, false));
   private static final double LEAST_TIMBER = 40;
 
   private PartsList() {}
@@ -29,7 +29,7 @@ final class PartsList {
     double used = NARROW.stream().mapToDouble(Column::width).sum();
     boolean timber = room - used >= LEAST_TIMBER;
     if (timber) {
-      columns.add(new Column("Timber", Math.min(room - used, 94), false));
+      columns.add(new Column("Timber", Math.min(room - used, 101), false));
     }
     return new Table(
         columns, assembly.parts().stream().map(part -> row(part, lengths, timber)).toList());

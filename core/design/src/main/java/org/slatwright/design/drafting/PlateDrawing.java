@@ -23,12 +23,13 @@ import org.slatwright.design.drafting.DimensionChain.Link;
 final class PlateDrawing {
 
   private static final double FIRST_CHAIN = 7;
-  private static final double NEXT_CHAIN = 7;
-  private static final double LEFT_PAD = FIRST_CHAIN + NEXT_CHAIN + 5;
-  private static final double RIGHT_PAD = 5;
+  private static final double NEXT_ACROSS = 8;
+  private static final double NEXT_UP = 11;
+  private static final double LEFT_PAD = FIRST_CHAIN + NEXT_UP + 10;
+  private static final double RIGHT_PAD = 8;
   private static final double TOP_PAD = 5;
   private static final double CAPTION = 3.5;
-  private static final double BELOW = FIRST_CHAIN + NEXT_CHAIN + 6 + 2 * CAPTION;
+  private static final double BELOW = FIRST_CHAIN + NEXT_ACROSS + 5 + 2 * CAPTION;
 
   private final Plate plate;
   private final LengthFormat lengths;
@@ -92,7 +93,7 @@ final class PlateDrawing {
         new ArrayList<>(DimensionChain.across(edge - FIRST_CHAIN, edge, links(stops, view.left())));
     figures.addAll(
         DimensionChain.across(
-            edge - FIRST_CHAIN - NEXT_CHAIN, edge - FIRST_CHAIN, overall(stops, view.left())));
+            edge - FIRST_CHAIN - NEXT_ACROSS, edge - FIRST_CHAIN, overall(stops, view.left())));
     return figures;
   }
 
@@ -103,7 +104,7 @@ final class PlateDrawing {
         new ArrayList<>(DimensionChain.up(edge - FIRST_CHAIN, edge, links(stops, view.bottom())));
     figures.addAll(
         DimensionChain.up(
-            edge - FIRST_CHAIN - NEXT_CHAIN, edge - FIRST_CHAIN, overall(stops, view.bottom())));
+            edge - FIRST_CHAIN - NEXT_UP, edge - FIRST_CHAIN, overall(stops, view.bottom())));
     return figures;
   }
 

@@ -1,10 +1,12 @@
 package org.slatwright.design.drafting;
 
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.drawing.PaperPoint;
+import org.slatwright.api.drawing.View;
 
 /**
  * The frame of a sheet and the room inside it: 20 mm from the left edge, where sheets are bound,
@@ -48,7 +50,11 @@ record SheetFrame(Paper paper, boolean landscape) {
     return top() - bottom();
   }
 
-  List<Figure> figures() {
+  View view() {
+    return new View("frame", "Sheet frame", Optional.empty(), figures());
+  }
+
+  private List<Figure> figures() {
     double x = sheetWidth() / 2;
     double y = sheetHeight() / 2;
     return List.of(

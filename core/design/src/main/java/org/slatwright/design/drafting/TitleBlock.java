@@ -2,9 +2,14 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
+import org.slatwright.api.drawing.Scale;
+import org.slatwright.api.drawing.View;
+import org.slatwright.api.measure.Unit;
+import org.slatwright.design.sizing.Rack;
 
 /**
  * The title block, 180 mm wide (ISO 7200), with room to sign by hand: a plan has no clock, so the
@@ -34,7 +39,28 @@ record TitleBlock(
   private static final double CAPTION = 1.8;
   private static final double PAD = 1.5;
 
-  List<Figure> figures(double left, double bottom) {
+  /** For sheet {@code number} of {@code count}. */
+  static TitleBlock of(Rack rack, String drawing, Scale scale, int number, int count) {
+    return new TitleBlock(
+        rack.title(),
+        drawing,
+        scale.toString(),
+        rack.units() == Unit.MM ? "millimetres" : "inches",
+        rack.paper().word(),
+        number + " of " + count,
+        Angle.of(rack.units()));
+  }
+
+  /** In the lower right corner of the frame. */
+  View view(SheetFrame frame) {
+    return new View(
+        "title-block",
+        "Title block",
+        Optional.empty(),
+        figures(frame.right() - WIDTH, frame.bottom()));
+  }
+
+  private List<Figure> figures(double left, double bottom) {
     List<Figure> figures = new ArrayList<>();
     double top = bottom + HEIGHT;
     figures.add(box(left, bottom, WIDTH, HEIGHT, LineKind.VISIBLE));
