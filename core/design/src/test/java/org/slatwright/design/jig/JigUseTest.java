@@ -1,0 +1,76 @@
+package org.slatwright.design.jig;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
+import org.slatwright.design.sizing.Rack;
+
+class JigUseTest {
+
+  @Test
+  void theBitStopIsGuideAndUprightAndHoleInTheRail() {
+    assertEquals(
+        "Set the stop on the bit to 111 mm from the corners of its cutting edges: 30 mm guide + 44"
+            + " mm upright + 37 mm hole in the rail.",
+        sentence(Bench.square(44, 10, 6), "Set the stop"));
+  }
+
+  @Test
+  void aMakerInInchesReadsInches() {
+    assertTrue(
+        sentence(Bench.square(38.1, 9.525, 6.35).in(Unit.INCH), "Cut ")
+            .startsWith("Cut 4 guide plates J1, 2 cheeks J2 and 1 register J3 from 1/4\" sheet"));
+  }
+
+  @Test
+  void oneThickSheetIsOneGuidePlate() {
+    assertTrue(sentence(Bench.square(70, 6, 18), "Cut ").startsWith("Cut 1 guide plate J1,"));
+  }
+
+  @Test
+  void twoDowelsAreDrilledWithoutMovingTheJig() {
+    assertTrue(
+        sentence(Bench.square(44, 10, 6).withRail(44, 70, 2), "Put a dry dowel")
+            .contains("do not move the jig"));
+  }
+
+  @Test
+  void holesInTheMiddleOfTheRailSuitEitherEdgeOfIt() {
+    assertTrue(sentence(Bench.square(44, 10, 6), "Put the jig over").contains("over either edge"));
+  }
+
+  @Test
+  void holesOffTheMiddleSuitTheUpperEdgeOnly() {
+    Rack rack = Bench.square(44, 10, 6).rack();
+    Saddle middle = Saddle.of(rack);
+    Saddle off =
+        new Saddle(
+            middle.sheet(),
+            middle.guidePlates(),
+            middle.web(),
+            middle.halfInside(),
+            middle.bottom(),
+            middle.top(),
+            middle.upperTab(),
+            middle.lowerTab(),
+            middle.legEnd(),
+            middle.registerStart(),
+            middle.registerWidth(),
+            middle.guideDiameter(),
+            List.of(Length.mm(20)));
+    assertTrue(
+        new JigUse(rack, off)
+            .steps().stream().anyMatch(step -> step.contains("over the upper edge of the rail")));
+  }
+
+  private static String sentence(Bench bench, String start) {
+    return JigMaker.make(bench.rack()).jig().orElseThrow().use().stream()
+        .filter(step -> step.startsWith(start))
+        .findFirst()
+        .orElseThrow();
+  }
+}
