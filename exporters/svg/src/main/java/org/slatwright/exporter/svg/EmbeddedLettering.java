@@ -11,13 +11,11 @@ import org.w3c.dom.Element;
 /**
  * Lettering as text, with the part of the font that it needs inside the file.
  *
- * <p>That part has a name of its own: the font's licence (SIL OFL 1.1, clause 3) reserves its name
- * for the whole. It is embedded as it is, not packed: zlib's output differs from one build of it to
+ * <p>That part is embedded as it is, not packed: zlib's output differs from one build of it to
  * another, and the same sheet has the same bytes everywhere.
  */
 final class EmbeddedLettering implements SheetLettering {
 
-  private static final String EMBEDDED_FAMILY = "Sheet Lettering";
   private static final String ORIGIN =
       "/* A part of "
           + Lettering.FAMILY
@@ -40,7 +38,8 @@ final class EmbeddedLettering implements SheetLettering {
 
   @Override
   public String css() throws IOException {
-    String fallback = SvgStyle.lettering("'" + EMBEDDED_FAMILY + "','" + Lettering.FAMILY + "'");
+    String fallback =
+        SvgStyle.lettering("'" + LetteringFont.PART_FAMILY + "','" + Lettering.FAMILY + "'");
     return used.isEmpty() ? fallback : fontFace() + fallback;
   }
 
@@ -48,7 +47,7 @@ final class EmbeddedLettering implements SheetLettering {
     String data = Base64.getEncoder().encodeToString(font.subset(used));
     return ORIGIN
         + "\n@font-face{font-family:'"
-        + EMBEDDED_FAMILY
+        + LetteringFont.PART_FAMILY
         + "';src:url(data:font/ttf;base64,"
         + data
         + ") format('truetype')}\n";

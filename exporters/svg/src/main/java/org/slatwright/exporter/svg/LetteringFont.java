@@ -6,9 +6,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedSet;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
+import org.apache.fontbox.ttf.NameRecord;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -18,12 +20,19 @@ import org.slatwright.api.drawing.Lettering;
 /** The font of the sheets, opened: its glyphs, and parts of it to embed. */
 final class LetteringFont implements AutoCloseable {
 
-  /**
-   * What a browser needs to draw glyphs. Without {@code name}, since a part of the font may not go
-   * by the font's own name, and without {@code GPOS}, since text is laid out without kerning.
-   */
+  /** The name of the embedded part: the licence reserves the font's own (OFL 1.1, clause 3). */
+  static final String PART_FAMILY = "Sheet Lettering";
+
+  private static final Set<Integer> OWN_NAMES =
+      Set.of(
+          NameRecord.NAME_FONT_FAMILY_NAME,
+          NameRecord.NAME_UNIQUE_FONT_ID,
+          NameRecord.NAME_FULL_FONT_NAME,
+          NameRecord.NAME_POSTSCRIPT_NAME);
+
+  /** What a browser needs. Without {@code GPOS}, since text is laid out without kerning. */
   private static final List<String> TABLES =
-      List.of("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "OS/2", "post");
+      List.of("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "name", "OS/2", "post");
 
   private final TrueTypeFont font;
   private final CmapLookup glyphIds;
@@ -35,8 +44,21 @@ final class LetteringFont implements AutoCloseable {
 
   static LetteringFont open() throws IOException {
     try (InputStream file = Lettering.openFont()) {
-      return new LetteringFont(new TTFParser().parse(new RandomAccessReadBuffer(file)));
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+      prepareParts(font);
+      return new LetteringFont(font);
     }
+  }
+
+  private static void prepareParts(TrueTypeFont font) throws IOException {
+    for (NameRecord name : font.getNaming().getNameRecords()) {
+      if (OWN_NAMES.contains(name.getNameId())) {
+        boolean postScript = name.getNameId() == NameRecord.NAME_POSTSCRIPT_NAME;
+        name.setString(postScript ? PART_FAMILY.replace(" ", "") : PART_FAMILY);
+      }
+    }
+    // The subsetter writes the fields of version 0, whatever version the table says it has.
+    font.getOS2Windows().setVersion(0);
   }
 
   /** Whether there is a glyph for {@code codePoint}. */
@@ -44,7 +66,7 @@ final class LetteringFont implements AutoCloseable {
     return glyphIds.getGlyphId(codePoint) != 0;
   }
 
-  /** A TrueType font with the glyphs of those characters, all of which this font has. */
+  /** A font with the glyphs of those characters, all of which this font has, as a TrueType file. */
   byte[] subset(SortedSet<Integer> codePoints) throws IOException {
     TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
     subsetter.addAll(codePoints);
@@ -53,7 +75,7 @@ final class LetteringFont implements AutoCloseable {
     return bytes.toByteArray();
   }
 
-  /** The outline of a line of text in em, from the left end of its baseline, y up. */
+  /** The outline of a line of text in units of the font, from the left of its baseline, y up. */
   Path2D outline(String text) throws IOException {
     Path2D line = new Path2D.Double(Path2D.WIND_NON_ZERO);
     int advance = 0;
@@ -66,9 +88,12 @@ final class LetteringFont implements AutoCloseable {
       }
       advance += font.getAdvanceWidth(glyphId);
     }
-    double em = 1.0 / font.getUnitsPerEm();
-    line.transform(AffineTransform.getScaleInstance(em, em));
     return line;
+  }
+
+  /** One unit of the font, as a part of the font size. */
+  double unit() throws IOException {
+    return 1.0 / font.getUnitsPerEm();
   }
 
   @Override

@@ -1,9 +1,10 @@
 package org.slatwright.exporter.svg;
 
-import java.awt.geom.AffineTransform;
-import java.awt.geom.Path2D;
 import java.io.IOException;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.Figure.Align;
 import org.slatwright.api.drawing.Lettering;
 import org.w3c.dom.Element;
 
@@ -14,13 +15,11 @@ import org.w3c.dom.Element;
 final class OutlinedLettering implements SheetLettering {
 
   private final LetteringFont font;
-  private final SvgDocument svg;
-  private final PaperFlip flip;
+  private final TextElements elements;
 
-  OutlinedLettering(LetteringFont font, SvgDocument svg, PaperFlip flip) {
+  OutlinedLettering(LetteringFont font, TextElements elements) {
     this.font = font;
-    this.svg = svg;
-    this.flip = flip;
+    this.elements = elements;
   }
 
   @Override
@@ -28,7 +27,7 @@ final class OutlinedLettering implements SheetLettering {
     if (text.text().codePoints().allMatch(font::has)) {
       addOutline(parent, text);
     } else {
-      new TextElements(svg, flip).add(parent, text);
+      elements.add(parent, text);
     }
   }
 
@@ -38,23 +37,43 @@ final class OutlinedLettering implements SheetLettering {
   }
 
   private void addOutline(Element parent, Figure.Text text) throws IOException {
-    double em = Lettering.fontSize(text.height());
-    AffineTransform placing = flip.placing(text.at(), text.degrees(), em);
-    placing.translate(-anchor(text) / em, 0);
-    Path2D outline = font.outline(text.text());
-    outline.transform(placing);
-    Element path = svg.addShape(parent, outline, "lettering");
+    SvgDocument svg = elements.svg();
+    Element path = svg.addShape(parent, font.outline(text.text()), "lettering");
+    svg.set(path, "transform", placing(text));
     svg.set(path, "role", "img");
     svg.set(path, "aria-label", text.text());
   }
 
-  /** How far the anchor lies from the left end, in mm. */
-  private static double anchor(Figure.Text text) {
-    double width = Lettering.width(text.text(), text.height());
-    return switch (text.align()) {
+  /**
+   * From the units of the font, y up, to the place on the paper. The glyphs keep their whole
+   * numbers: exact, and half as long to write as millimetres.
+   */
+  private String placing(Figure.Text text) throws IOException {
+    double size = Lettering.fontSize(text.height());
+    double toAnchor = Lettering.width(text.text(), text.height()) * part(text.align());
+    PaperFlip flip = elements.flip();
+    return String.join(
+        " ",
+        call("translate", flip.x(text.at()), flip.y(text.at())),
+        call("rotate", flip.turn(text.degrees())),
+        call("scale", size, -size),
+        call("scale", font.unit()),
+        call("translate", -toAnchor / size / font.unit(), 0));
+  }
+
+  private String call(String function, double... values) {
+    return function
+        + Arrays.stream(values)
+            .mapToObj(elements.svg()::number)
+            .collect(Collectors.joining(" ", "(", ")"));
+  }
+
+  /** How much of the line lies left of its anchor. */
+  private static double part(Align align) {
+    return switch (align) {
       case START -> 0;
-      case MIDDLE -> width / 2;
-      case END -> width;
+      case MIDDLE -> 0.5;
+      case END -> 1;
     };
   }
 }

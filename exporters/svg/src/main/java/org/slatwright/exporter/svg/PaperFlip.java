@@ -1,6 +1,5 @@
 package org.slatwright.exporter.svg;
 
-import java.awt.geom.AffineTransform;
 import org.slatwright.api.drawing.PaperPoint;
 
 /**
@@ -22,17 +21,6 @@ record PaperFlip(double heightMm) {
   /** Clockwise, as SVG turns, from counter-clockwise. */
   double turn(double degrees) {
     return micron(-degrees);
-  }
-
-  /**
-   * Puts what is drawn around an origin, y up, in units of {@code scale} mm, at a place on the
-   * paper, turned counter-clockwise.
-   */
-  AffineTransform placing(PaperPoint at, double degrees, double scale) {
-    AffineTransform placing = AffineTransform.getTranslateInstance(x(at), y(at));
-    placing.rotate(Math.toRadians(turn(degrees)));
-    placing.scale(scale, -scale);
-    return placing;
   }
 
   /** No printer is finer, and a rounded number is never -0. */

@@ -19,18 +19,21 @@ final class SheetWriter {
 
   private final Sheet sheet;
   private final SvgDocument svg;
+  private final String width;
+  private final String height;
   private final PaperShapes shapes;
   private final SheetLettering lettering;
 
   SheetWriter(Sheet sheet, LetteringFont font, boolean outlines) {
     this.sheet = sheet;
     this.svg = new SvgDocument();
+    this.width = svg.number(sheet.widthMm());
+    this.height = svg.number(sheet.heightMm());
     PaperFlip flip = new PaperFlip(sheet.heightMm());
     this.shapes = new PaperShapes(flip);
+    TextElements texts = new TextElements(svg, flip);
     this.lettering =
-        outlines
-            ? new OutlinedLettering(font, svg, flip)
-            : new EmbeddedLettering(font, new TextElements(svg, flip));
+        outlines ? new OutlinedLettering(font, texts) : new EmbeddedLettering(font, texts);
   }
 
   /** The file. */
@@ -42,7 +45,8 @@ final class SheetWriter {
     for (View view : sheet.views()) {
       addView(root, view);
     }
-    style.setTextContent("\n" + SvgStyle.figures() + lettering.css());
+    style.setTextContent(
+        "\n" + SvgStyle.page(width, height) + SvgStyle.figures() + lettering.css());
     try {
       return svg.bytes();
     } catch (TransformerException e) {
@@ -52,8 +56,6 @@ final class SheetWriter {
 
   private Element addRoot() {
     Element root = svg.root();
-    String width = svg.number(sheet.widthMm());
-    String height = svg.number(sheet.heightMm());
     svg.set(root, "width", width + "mm");
     svg.set(root, "height", height + "mm");
     svg.set(root, "viewBox", "0 0 " + width + " " + height);
@@ -76,8 +78,8 @@ final class SheetWriter {
   private void addPaper(Element root) {
     Element paper = svg.add(root, "rect");
     svg.set(paper, "class", SvgStyle.fillClass(Figure.Shade.PAPER));
-    svg.set(paper, "width", svg.number(sheet.widthMm()));
-    svg.set(paper, "height", svg.number(sheet.heightMm()));
+    svg.set(paper, "width", width);
+    svg.set(paper, "height", height);
   }
 
   private void addView(Element root, View view) throws IOException {

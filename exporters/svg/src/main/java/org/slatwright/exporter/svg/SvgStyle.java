@@ -1,8 +1,10 @@
 package org.slatwright.exporter.svg;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.slatwright.api.drawing.Figure.Shade;
 import org.slatwright.api.drawing.LineKind;
@@ -11,6 +13,9 @@ import org.slatwright.api.drawing.LineKind;
 final class SvgStyle {
 
   private static final String INK = "#000";
+
+  /** Wide lines: edges drawn one by one meet in a whole corner. Others end where they end. */
+  private static final Set<LineKind> OUTLINES = EnumSet.of(LineKind.VISIBLE, LineKind.BORDER);
 
   private SvgStyle() {}
 
@@ -22,6 +27,14 @@ final class SvgStyle {
   /** The class of filled polygons. */
   static String fillClass(Shade shade) {
     return "fill-" + shade.name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * The rule for print. Without it a browser fits the drawing to a page with margins, and it is no
+   * longer true to size.
+   */
+  static String page(String width, String height) {
+    return "@page{size:" + width + "mm " + height + "mm;margin:0}\n";
   }
 
   /** One rule for every class of lines and fills. */
@@ -54,6 +67,7 @@ final class SvgStyle {
         + ";stroke-width:"
         + plain(line.widthMm())
         + dashed
+        + (OUTLINES.contains(line) ? ";stroke-linecap:round;stroke-linejoin:round" : "")
         + "}\n";
   }
 
