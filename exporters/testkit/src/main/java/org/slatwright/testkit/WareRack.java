@@ -108,21 +108,6 @@ public final class WareRack {
         .plan();
   }
 
-  /** The same plan under another title. */
-  public static Plan titled(String title) {
-    Plan plan = inMillimetres();
-    return new Plan(
-        title,
-        plan.lengths(),
-        plan.chains(),
-        plan.assembly(),
-        plan.cutList(),
-        plan.jig(),
-        plan.patterns(),
-        plan.findings(),
-        plan.sheets());
-  }
-
   private Plan plan() {
     WareRackJig jig = new WareRackJig(stock, upright, uprightPart.holes().get(0));
     return new Plan(

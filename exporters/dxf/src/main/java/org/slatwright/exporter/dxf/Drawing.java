@@ -1,0 +1,54 @@
+package org.slatwright.exporter.dxf;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Outline;
+import org.slatwright.api.plan.Pattern;
+import org.slatwright.api.plan.Pattern.Operation;
+
+/**
+ * What one file shows, in neither version's words.
+ *
+ * @param title what it is; any text at all
+ * @param unit of the coordinates
+ * @param extent the space that it takes
+ * @param entities in the order of work, then what is only read
+ */
+record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
+
+  Drawing {
+    entities = List.copyOf(entities);
+  }
+
+  /** The pattern, and above it a line to check the size by. */
+  static Drawing of(Pattern pattern, Unit unit) {
+    List<Entity> drawn =
+        Stream.concat(
+                pattern.features().stream().map(Drawing::entity),
+                pattern.labels().stream().map(Drawing::lettering))
+            // What is there twice, a machine cuts twice.
+            .distinct()
+            .toList();
+    List<Entity> check = new SizeCheck(unit).above(Extent.of(drawn), pattern.title());
+    List<Entity> all = Stream.concat(drawn.stream(), check.stream()).toList();
+    return new Drawing(pattern.title(), unit, Extent.of(all), all);
+  }
+
+  /** The operations that occur, each once, in the order of {@link Operation}. */
+  List<Operation> layers() {
+    return entities.stream().map(Entity::operation).distinct().sorted().toList();
+  }
+
+  private static Entity entity(Pattern.Feature feature) {
+    Operation operation = feature.operation();
+    Outline outline = feature.outline();
+    return outline instanceof Outline.Circle circle
+        ? new Entity.Circle(operation, circle.centre(), circle.diameter().half())
+        : new Entity.Contour(operation, ((Outline.Path) outline).edges());
+  }
+
+  private static Entity lettering(Pattern.Label label) {
+    return new Entity.Lettering(Operation.REFERENCE, label.at(), label.height(), label.text());
+  }
+}

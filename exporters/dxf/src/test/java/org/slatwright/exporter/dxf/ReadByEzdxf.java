@@ -1,0 +1,66 @@
+package org.slatwright.exporter.dxf;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import org.slatwright.testkit.OutsideTool;
+
+/**
+ * What ezdxf, an independent DXF library, finds in one file.
+ *
+ * @param lines each a kind and its values, as {@code read_dxf.py} prints them
+ */
+record ReadByEzdxf(List<List<String>> lines) {
+
+  /** Reads files of those contents; all in one run, since starting Python is what takes time. */
+  static List<ReadByEzdxf> read(List<String> contents, Path folder)
+      throws IOException, InterruptedException {
+    List<String> arguments = new ArrayList<>(List.of("-X", "utf8", script().toString()));
+    for (String dxf : contents) {
+      Path file = folder.resolve(arguments.size() + ".dxf");
+      arguments.add(Files.writeString(file, dxf, StandardCharsets.US_ASCII).toString());
+    }
+    String printed = OutsideTool.python("ezdxf").run(arguments.toArray(String[]::new));
+    return Arrays.stream(printed.split("(?m)^FILE\t.*\n"))
+        .skip(1)
+        .map(ReadByEzdxf::parsed)
+        .toList();
+  }
+
+  private static ReadByEzdxf parsed(String printed) {
+    return new ReadByEzdxf(printed.lines().map(line -> List.of(line.split("\t", -1))).toList());
+  }
+
+  /** The values of every line of that kind. */
+  List<List<String>> all(String kind) {
+    return lines.stream()
+        .filter(line -> line.get(0).equals(kind))
+        .map(line -> line.subList(1, line.size()))
+        .toList();
+  }
+
+  /** The values of the only line of that kind. */
+  List<String> one(String kind) {
+    List<List<String>> found = all(kind);
+    if (found.size() != 1) {
+      throw new AssertionError("expected one " + kind + ", read " + lines);
+    }
+    return found.get(0);
+  }
+
+  private static Path script() {
+    URL script = Objects.requireNonNull(ReadByEzdxf.class.getResource("read_dxf.py"));
+    try {
+      return Path.of(script.toURI());
+    } catch (URISyntaxException e) {
+      throw new AssertionError(e);
+    }
+  }
+}
