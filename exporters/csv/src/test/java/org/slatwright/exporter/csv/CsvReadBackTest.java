@@ -1,0 +1,184 @@
+package org.slatwright.exporter.csv;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthGrammar;
+import org.slatwright.api.model.Direction;
+import org.slatwright.api.model.Hole;
+import org.slatwright.api.model.Part;
+import org.slatwright.api.model.Piece;
+import org.slatwright.api.model.Placement;
+import org.slatwright.api.model.Point3;
+import org.slatwright.api.plan.CutLine;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Plan;
+import org.slatwright.testkit.SamplePlans;
+import org.slatwright.testkit.WareRack;
+
+/** What Python's csv module reads is what the plan says. */
+class CsvReadBackTest {
+
+  @TempDir Path folder;
+
+  /** A plan and how its inches are written. */
+  record Way(Plan plan, String inches) {}
+
+  static Stream<Way> ways() {
+    return Stream.concat(
+            Stream.of(WareRack.inMillimetres(), WareRack.inInches()),
+            SamplePlans.examples().stream())
+        .flatMap(plan -> Stream.of(new Way(plan, "decimal"), new Way(plan, "fractions")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("ways")
+  void theCutListCountsThePiecesThatArePlaced(Way way) throws IOException, InterruptedException {
+    List<Map<String, String>> rows = read(way, "cut-list.csv");
+    assertEquals(way.plan().cutList().size(), rows.size());
+    for (Map<String, String> row : rows) {
+      long placed =
+          way.plan().assembly().pieces().stream()
+              .filter(piece -> piece.part().mark().equals(row.get("mark")))
+              .count();
+      assertEquals(placed, Long.parseLong(row.get("quantity")), row.toString());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("ways")
+  void theCutListHasTheSizesOfTheModel(Way way) throws IOException, InterruptedException {
+    List<Map<String, String>> rows = read(way, "cut-list.csv");
+    for (int i = 0; i < rows.size(); i++) {
+      CutLine line = way.plan().cutList().get(i);
+      Part part = line.part();
+      assertEquals(part.mark(), rows.get(i).get("mark"));
+      assertEquals(part.name(), rows.get(i).get("part"));
+      assertLength(way, part.shape().length(), rows.get(i), "length");
+      assertLength(way, part.shape().width(), rows.get(i), "width");
+      assertLength(way, part.shape().thickness(), rows.get(i), "thickness");
+      assertEquals(line.timber(), rows.get(i).get("timber"));
+      assertEquals(line.note(), rows.get(i).get("note"));
+    }
+  }
+
+  /** Each row is marked out on a part that lies along the axes, as the bench would. */
+  @ParameterizedTest
+  @MethodSource("ways")
+  void theHoleListMarksOutTheHolesOfTheModel(Way way) throws IOException, InterruptedException {
+    List<Map<String, String>> rows = read(way, "hole-list.csv");
+    List<Part> parts = way.plan().assembly().parts();
+    assertEquals(parts.stream().mapToInt(part -> part.holes().size()).sum(), rows.size());
+    for (Map<String, String> row : rows) {
+      Part part =
+          parts.stream().filter(p -> p.mark().equals(row.get("part"))).findFirst().orElseThrow();
+      Hole hole = part.hole(row.get("hole"));
+      Point3 mouth = lying(part).bore(hole).mouth();
+      assertEquals(hole.face().word(), row.get("face"));
+      assertLength(way, coordinate(mouth, row.get("along from")), row, "along");
+      assertLength(way, coordinate(mouth, row.get("across from")), row, "across");
+      assertLength(way, hole.diameter(), row, "diameter");
+      assertLength(way, hole.depth(), row, "depth");
+      assertEquals(hole.through() ? "yes" : "no", row.get("through"));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("ways")
+  void theFindingsAreThoseOfThePlan(Way way) throws IOException, InterruptedException {
+    List<List<String>> rows =
+        ReadByPython.rows(Written.plan(way.plan(), way.inches()).bytes("findings.csv"), folder);
+    List<List<String>> expected =
+        Stream.concat(
+                Stream.of(List.of("severity", "subject", "message", "advice", "source")),
+                way.plan().findings().stream().map(CsvReadBackTest::row))
+            .toList();
+    assertEquals(expected, rows);
+  }
+
+  @Test
+  void textOfAnyKindComesBackWhole() throws IOException, InterruptedException {
+    for (String text : SamplePlans.ODD_TITLES) {
+      String shown = text.startsWith("=") ? "'" + text : text;
+      assertEquals(shown, noteReadBack(text));
+    }
+  }
+
+  @Test
+  void textThatASpreadsheetWouldRunIsDefused() throws IOException, InterruptedException {
+    // First characters: OWASP, "CSV Injection"; OWASP ASVS 5.0, 1.2.10 adds the null character.
+    for (String start : List.of("=", "+", "-", "@", "\t", "\r")) {
+      String text = start + "HYPERLINK(\"http://example.org\",\"oak\")";
+      assertEquals("'" + text, noteReadBack(text));
+    }
+    assertEquals("oak = good", noteReadBack("oak = good"));
+  }
+
+  private String noteReadBack(String note) throws IOException, InterruptedException {
+    Plan plan = WareRack.inMillimetres();
+    CutLine plain = plan.cutList().get(0);
+    Plan noted =
+        new Plan(
+            plan.title(),
+            plan.lengths(),
+            plan.chains(),
+            plan.assembly(),
+            List.of(new CutLine(plain.part(), note, "the end")),
+            plan.jig(),
+            plan.patterns(),
+            plan.findings(),
+            plan.sheets());
+    Map<String, String> row = read(new Way(noted, "decimal"), "cut-list.csv").get(0);
+    assertEquals("the end", row.get("note"));
+    assertEquals("600", row.get("length (mm)"));
+    return row.get("timber");
+  }
+
+  private List<Map<String, String>> read(Way way, String name)
+      throws IOException, InterruptedException {
+    return ReadByPython.table(Written.plan(way.plan(), way.inches()).bytes(name), folder);
+  }
+
+  private static List<String> row(Finding finding) {
+    return List.of(
+        finding.severity().word(),
+        finding.subject(),
+        finding.message(),
+        finding.advice(),
+        finding.source());
+  }
+
+  /** The plan's own unit is the one that the column names. */
+  private static void assertLength(Way way, Length exact, Map<String, String> row, String column) {
+    String unit = way.plan().lengths().unit().symbol();
+    String cell = row.get(column + " (" + unit + ")");
+    LengthGrammar grammar = new LengthGrammar(way.plan().lengths().unit());
+    Length read = grammar.read(cell).orElseThrow(() -> new AssertionError(column + ": " + cell));
+    // In inches, metric stock is stated to 0.0001 in.
+    long rounding = way.plan().lengths().isExact(exact) ? 0 : Length.inches(1, 20_000).nanometres();
+    assertEquals(exact.nanometres(), read.nanometres(), rounding, column);
+  }
+
+  private static Piece lying(Part part) {
+    return new Piece(
+        "lying", part, new Placement(Point3.ORIGIN, Direction.PLUS_X, Direction.PLUS_Y));
+  }
+
+  private static Length coordinate(Point3 mouth, String from) {
+    return switch (from) {
+      case "start end" -> mouth.x();
+      case "face edge" -> mouth.y();
+      case "back" -> mouth.z();
+      default -> throw new AssertionError("measured from " + from);
+    };
+  }
+}
