@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Set;
-import java.util.SortedSet;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.NameRecord;
@@ -67,7 +66,7 @@ final class LetteringFont implements AutoCloseable {
   }
 
   /** A font with the glyphs of those characters, all of which this font has, as a TrueType file. */
-  byte[] subset(SortedSet<Integer> codePoints) throws IOException {
+  byte[] subset(Set<Integer> codePoints) throws IOException {
     TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
     subsetter.addAll(codePoints);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
