@@ -1,5 +1,6 @@
 package org.slatwright.design.sizing;
 
+import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Fastener;
@@ -93,12 +94,10 @@ final class FixingRule {
     return sheet.metricOrInch(Length.mm(5), Length.inches(1, 4));
   }
 
-  private Problem.Change[] changes() {
+  private List<Problem.Change> changes() {
     Length usual = usual();
     return usual.isMoreThan(slatThickness)
-        ? new Problem.Change[] {
-          sheet.change(KEY, usual, asked.kind().word() + "s of " + sheet.show(usual))
-        }
-        : new Problem.Change[0];
+        ? List.of(sheet.change(KEY, usual, asked.kind().word() + "s of " + sheet.show(usual)))
+        : List.of();
   }
 }

@@ -22,6 +22,7 @@ final class HeightChanges {
   private final Worksheet sheet;
   private final HeightSizes sizes;
   private final Length tooLong;
+  private final Length leastClear;
   private final List<Heights> results = new ArrayList<>();
   private final List<Problem.Change> changes = new ArrayList<>();
 
@@ -29,6 +30,7 @@ final class HeightChanges {
     this.sheet = sheet;
     this.sizes = sizes;
     this.tooLong = sizes.spare().negated();
+    this.leastClear = leastClear();
   }
 
   /** Sizes first, then openings, then the number of shelves. */
@@ -44,19 +46,20 @@ final class HeightChanges {
     if (sizes.entries().size() > 1) {
       tryEvens(sizes.openings(), "all ");
     }
-    tryEvens(sizes.openings() - 1, "one shelf less: ");
+    tryFewerShelves();
     tryEvens(sizes.openings() + 1, "one shelf more: ");
     return changes;
   }
 
+  /** Uprights as long as the sum; rounded up where foot or top can take the rest. */
   private void tryUpright() {
-    Length standard = sizes.foot().isPresent() ? Length.ZERO : sizes.standardFoot();
-    Length length = sizes.upright().orElseThrow().plus(tooLong).plus(standard);
-    if (canBeCut(length)) {
+    HeightSizes free = sizes.withoutUpright();
+    Optional<Length> sum = free.close().map(heights -> heights.upright().length());
+    if (sum.filter(this::canBeCut).isPresent()) {
       propose(
-          sizes.withUpright(length),
-          "rack.upright=" + sheet.spell(length),
-          heights -> "uprights of " + sheet.show(length));
+          sizes.withUpright(sum.get()),
+          "rack.upright=" + sheet.spell(sum.get()),
+          heights -> "uprights of " + sheet.show(sum.get()));
     }
   }
 
@@ -104,26 +107,50 @@ final class HeightChanges {
         heights -> which + " even: " + sheet.showSpan(solved(heights)) + " clear");
   }
 
-  private void tryEvens(int count, String words) {
-    if (count < 1 || count > MOST_OPENINGS) {
-      return;
+  /** One shelf less, or as many less as it takes. */
+  private void tryFewerShelves() {
+    for (int less = 1; less < sizes.openings(); less++) {
+      String words = less == 1 ? "one shelf less: " : less + " shelves less: ";
+      if (tryEvens(sizes.openings() - less, words)) {
+        return;
+      }
     }
-    propose(
-        sizes.withEntries(List.of(HeightSizes.Entry.even(count))),
-        "rack.openings=[{clear: even, count: " + count + "}]",
-        heights ->
-            "%s%d even opening%s of %s clear"
-                .formatted(words, count, count == 1 ? "" : "s", sheet.showSpan(solved(heights))));
   }
 
-  private void propose(HeightSizes changed, String setting, Function<Heights, String> words) {
-    Optional<Heights> closed =
-        changed.close().filter(heights -> results.stream().noneMatch(heights::measuresLike));
-    closed.ifPresent(
-        heights -> {
-          results.add(heights);
-          changes.add(new Problem.Change(setting, words.apply(heights)));
-        });
+  private boolean tryEvens(int count, String words) {
+    return count >= 1
+        && count <= MOST_OPENINGS
+        && propose(
+            sizes.withEntries(List.of(HeightSizes.Entry.even(count))),
+            "rack.openings=[{clear: even, count: " + count + "}]",
+            heights ->
+                "%s%d even opening%s of %s clear"
+                    .formatted(
+                        words, count, count == 1 ? "" : "s", sheet.showSpan(solved(heights))));
+  }
+
+  /** False when the sizes still do not close, or only with openings that take nothing. */
+  private boolean propose(HeightSizes changed, String setting, Function<Heights, String> words) {
+    Optional<Heights> closed = changed.close().filter(this::isSensible);
+    closed
+        .filter(heights -> results.stream().noneMatch(heights::measuresLike))
+        .ifPresent(
+            heights -> {
+              results.add(heights);
+              changes.add(new Problem.Change(setting, words.apply(heights)));
+            });
+    return closed.isPresent();
+  }
+
+  private boolean isSensible(Heights heights) {
+    return solved(heights).stream().noneMatch(leastClear::isMoreThan);
+  }
+
+  /** As low as the lowest that the maker gave, and else high enough for a hand. */
+  private Length leastClear() {
+    return sizes.entries().stream()
+        .flatMap(entry -> entry.clear().stream())
+        .reduce(sheet.metricOrInch(Length.mm(50), Length.inches(2, 1)), Length::min);
   }
 
   private static List<Length> solved(Heights heights) {

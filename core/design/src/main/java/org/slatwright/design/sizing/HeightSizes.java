@@ -49,6 +49,10 @@ record HeightSizes(
     return new HeightSizes(shelf, increment, standardFoot, Optional.of(length), foot, entries, top);
   }
 
+  HeightSizes withoutUpright() {
+    return new HeightSizes(shelf, increment, standardFoot, Optional.empty(), foot, entries, top);
+  }
+
   HeightSizes withFoot(Length length) {
     return new HeightSizes(
         shelf, increment, standardFoot, upright, Optional.of(length), entries, top);

@@ -27,7 +27,7 @@ final class NotUsedYet {
   static void tell(Worksheet sheet) {
     KEYS.stream()
         .filter(key -> key.isGiven(sheet.file()))
-        .forEach(key -> sheet.note(key.path, key.path + ": " + key.use, ""));
+        .forEach(key -> sheet.note(key.path, key.use, ""));
   }
 
   private record Key(String path, String use) {

@@ -97,7 +97,7 @@ final class RowChanges {
               Length.max(sizes.range().to(), gap.get()));
       propose(
           sizes.withRange(wider),
-          "slats.gap-range=" + sheet.spell(wider.from()) + ".." + sheet.spell(wider.to()),
+          "slats.gap-range=" + sheet.spell(wider.from(), "..", wider.to()),
           "a wider range");
     }
   }
@@ -110,10 +110,16 @@ final class RowChanges {
   }
 
   private boolean propose(RowSizes changed, String setting, String words) {
-    Optional<RowSizes.Row> row =
-        changed.close().filter(closed -> closed.count() == 1 || closed.gap().length().isPositive());
+    Optional<RowSizes.Row> row = changed.close().filter(this::isSensible);
     row.ifPresent(closed -> changes.add(new Problem.Change(setting, words(words, closed))));
     return row.isPresent();
+  }
+
+  /** Slats that do not touch; a single one that leaves no more bare than a gap may be. */
+  private boolean isSensible(RowSizes.Row row) {
+    return row.count() == 1
+        ? !row.backMargin().isMoreThan(sizes.range().to())
+        : row.gap().length().isPositive();
   }
 
   private String words(String first, RowSizes.Row row) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.Section;
 
@@ -28,9 +29,16 @@ final class Sections {
       sheet.complain(
           own.get().place(),
           "rails %s wide stand out beyond uprights %s wide"
-              .formatted(sheet.show(rail.first()), sheet.show(upright.first())));
+              .formatted(sheet.show(rail.first()), sheet.show(upright.first())),
+          narrowed(sheet, upright.first(), rail.second()));
     }
     return rail;
+  }
+
+  private static Problem.Change narrowed(Worksheet sheet, Length width, Length height) {
+    return new Problem.Change(
+        "timber.rails.section=" + sheet.spell(width, "x", height),
+        "rails ripped to " + sheet.show(width));
   }
 
   /** Of slat stock, or else what every reclaimed board can be brought to. */

@@ -70,6 +70,15 @@ final class Worksheet {
         : new LengthFormat(Unit.MM).number(length) + "mm";
   }
 
+  /** Two lengths of a range or a section, both in the same unit. */
+  String spell(Length first, String between, Length second) {
+    boolean exact = format.isExact(first) && format.isExact(second);
+    LengthFormat millimetres = new LengthFormat(Unit.MM);
+    return exact
+        ? spell(first) + between + spell(second)
+        : millimetres.number(first) + "mm" + between + millimetres.number(second) + "mm";
+  }
+
   /** A change of one key to a length. */
   Problem.Change change(String key, Length value, String words) {
     return new Problem.Change(key + "=" + spell(value), words);
@@ -95,7 +104,7 @@ final class Worksheet {
     return Optional.empty();
   }
 
-  /** Notes a problem that no single change is known for. */
+  /** Notes a problem with the changes that there are, or none. */
   <T> Optional<T> complain(Place place, String message, Problem.Change... changes) {
     return complain(place, message, Arrays.asList(changes));
   }

@@ -23,7 +23,7 @@ import org.slatwright.design.rackfile.RackFileReader;
 /** What holds for every rack. */
 class SizingPropertyTest {
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void everyChainAddsUpToThePartItMeasures(@ForAll("solvable") String yaml) throws Exception {
     Rack rack = Sizing.solve(read(yaml));
 
@@ -42,7 +42,7 @@ class SizingPropertyTest {
         "slats laid end to end reach from end to end");
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void shelvesEndWhereTheUprightsSay(@ForAll("solvable") String yaml) throws Exception {
     Rack rack = Sizing.solve(read(yaml));
     List<Length> undersides = rack.railUndersides();
@@ -60,7 +60,7 @@ class SizingPropertyTest {
     assertTrue(rack.openings().stream().allMatch(Length::isPositive));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void lengthsThatWereGivenStandAsTheyAre(@ForAll("solvable") String yaml) throws Exception {
     RackFile file = read(yaml);
     Rack rack = Sizing.solve(file);
@@ -85,7 +85,7 @@ class SizingPropertyTest {
     assertOpeningsKept(given, rack.openings());
   }
 
-  @Property(tries = 150)
+  @Property(tries = 100)
   void lengthsThatAreSolvedAreMultiplesOfTheIncrement(@ForAll("solvable") String yaml)
       throws Exception {
     RackFile file = read(yaml);
@@ -112,7 +112,7 @@ class SizingPropertyTest {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void evenOpeningsDifferByLessThanTwoIncrements(@ForAll("solvable") String yaml) throws Exception {
     Rack rack = Sizing.solve(read(yaml));
     List<Length> evens =
@@ -127,7 +127,7 @@ class SizingPropertyTest {
     assertTrue(most.minus(least).isLessThan(rack.increment().times(2)));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void slatsAndDowelsKeepApart(@ForAll("solvable") String yaml) throws Exception {
     Rack rack = Sizing.solve(read(yaml));
 
@@ -156,7 +156,7 @@ class SizingPropertyTest {
     }
   }
 
-  @Property(tries = 50)
+  @Property(tries = 20)
   void theSameFileGivesTheSameRack(@ForAll("solvable") String yaml) throws Exception {
     assertEquals(Sizing.solve(read(yaml)), Sizing.solve(read(yaml)));
   }

@@ -1,0 +1,118 @@
+package org.slatwright.design.sizing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.slatwright.design.sizing.Solving.links;
+import static org.slatwright.design.sizing.Solving.mm;
+import static org.slatwright.design.sizing.Solving.problem;
+import static org.slatwright.design.sizing.Solving.provenChanges;
+import static org.slatwright.design.sizing.Solving.solve;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.slatwright.api.measure.Length;
+import org.slatwright.design.rackfile.Problem;
+
+class WidthChainTest {
+
+  private static final String HERB_RACK =
+      """
+      slatwright: 1
+      title: Herb-drying rack
+      timber:
+        frame: { section: 44 x 44, species: norway spruce }
+        slats: { section: 18 x 95 }
+        dowel: { diameter: 10 }
+      rack:
+        upright: 1500
+        rail-length: 320
+      slats: { per-shelf: 3 }
+      """;
+
+  @Test
+  void oneBayTakesTwoFrames() throws Exception {
+    // 580 + 2 x 44 = 668
+    Rack rack = solve(HERB_RACK, "rack.interior-width=580");
+
+    assertEquals("frame 44, interior 580, frame 44", links(rack, "width"));
+    assertEquals(mm("668"), rack.slats().lengths());
+  }
+
+  @Test
+  void slatsRunThroughAllBaysAndBeyond() throws Exception {
+    // 3 x 580 + 4 x 44 + 2 x 25 = 1966
+    Rack rack = solve(HERB_RACK, "rack.interior-width=580", "rack.bays=3", "slats.overhang=25");
+
+    assertEquals(
+        "overhang 25, frame 44, interior 580, frame 44, interior 580, frame 44, interior 580, frame"
+            + " 44, overhang 25",
+        links(rack, "width"));
+    assertEquals(mm("1966"), rack.slats().lengths());
+  }
+
+  @Test
+  void slatsOfEachBayMeetOnTheMiddleOfTheInnerFrames() throws Exception {
+    // outer 25 + 44 + 580 + 22 = 671, inner 22 + 580 + 22 = 624
+    Rack rack =
+        solve(
+            HERB_RACK,
+            "rack.interior-width=580",
+            "rack.bays=3",
+            "slats.overhang=25",
+            "slats.run=per-bay");
+
+    assertEquals(mm("671", "624", "671"), rack.slats().lengths());
+  }
+
+  @Test
+  void halvesOfAFrameAddUpToTheWholeFrameToTheNanometre() throws Exception {
+    // a frame of 37.000001 mm has no half in whole nanometres
+    Rack rack =
+        solve(
+            HERB_RACK,
+            "timber.frame.section=37.000001 x 44",
+            "rack.interior-width=580",
+            "rack.bays=2",
+            "slats.run=per-bay");
+
+    assertEquals(List.of(new Length(635_500_001), new Length(635_500_002)), rack.slats().lengths());
+  }
+
+  @Test
+  void anInnerFrameTooNarrowForTwoBearingsIsAnError() throws Exception {
+    String[] settings = {
+      "timber.frame.section=18 x 44",
+      "timber.dowel.diameter=8",
+      "rack.interior-width=580",
+      "rack.bays=2",
+      "slats.run=per-bay"
+    };
+    Problem problem = problem(HERB_RACK, settings);
+
+    assertEquals(
+        "slats that meet on an inner frame bear on half of its 18 mm, 9 mm each, and need 10 mm",
+        problem.message());
+    assertEquals(List.of("slats.run=through"), provenChanges(problem, HERB_RACK, settings));
+  }
+
+  @Test
+  void slatsThatWouldTipOffTheirOuterFrameAreAnError() throws Exception {
+    // the outer slat is 400 + 44 + 200 + 22 = 666 long; 400 is more than half of it
+    String[] settings = {
+      "rack.interior-width=200", "rack.bays=2", "slats.run=per-bay", "slats.overhang=400"
+    };
+    Problem problem = problem(HERB_RACK, settings);
+
+    assertEquals(
+        "an overhang of 400 mm is more than half of the outer slats, 666 mm long: they would tip",
+        problem.message());
+    assertEquals(List.of("slats.overhang=0"), provenChanges(problem, HERB_RACK, settings));
+  }
+
+  @Test
+  void theInteriorWidthMustBeGiven() {
+    assertEquals(
+        "rack.interior-width, the clear width between two frames, must be given: it is not worked"
+            + " out from anything else yet",
+        problem(HERB_RACK).message());
+  }
+}
