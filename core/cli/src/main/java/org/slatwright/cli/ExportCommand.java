@@ -20,6 +20,11 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "export",
     mixinStandardHelpOptions = true,
+    customSynopsis = {
+      "Usage: slatwright export RACK [--to=FORMAT,...] [--into=DIR] [--replace]",
+      "         [--set=KEY=VALUE]... [--option=FORMAT.NAME=VALUE]... [--plugins=DIR]...",
+    },
+    synopsisHeading = "",
     description = {
       "Writes the plan of a rack: drawings, jig, cut list and more. Prints each file written.",
       "Nothing that exists is overwritten without --replace, and a file appears whole or not at"
@@ -38,15 +43,15 @@ final class ExportCommand implements Callable<Integer> {
       names = "--to",
       paramLabel = "FORMAT",
       split = ",",
-      description = "The formats to write, such as svg,dxf; all of them when left out.")
+      description = "The formats to write, such as svg,dxf. All when left out.")
   private List<String> formats = List.of(Selection.ALL);
 
   @Option(
       names = "--into",
       paramLabel = "DIR",
       description = {
-        "The folder to write into, made when it is not there; when left out, one named after the"
-            + " rack file: seed-trays-plan for seed-trays.yaml."
+        "The folder to write into, made when it is not there. When left out: trays-plan for"
+            + " trays.yaml, in the working directory."
       })
   private String into;
 
@@ -54,8 +59,7 @@ final class ExportCommand implements Callable<Integer> {
       names = "--option",
       paramLabel = "FORMAT.NAME=VALUE",
       description = {
-        "Sets an option of an exporter, such as dxf.version=R12; 'slatwright formats' lists"
-            + " them. May be repeated."
+        "Sets an option of an exporter; 'slatwright formats' lists them. May be repeated."
       })
   private List<String> options = new ArrayList<>();
 

@@ -10,7 +10,6 @@ import java.util.List;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.cli.output.OutputException;
 import org.slatwright.design.Planner;
-import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
 import picocli.CommandLine.Option;
@@ -28,8 +27,8 @@ final class RackInput {
       names = "--set",
       paramLabel = "KEY=VALUE",
       description = {
-        "Changes one key of the rack file, such as rack.rail-length=350 or"
-            + " rack.openings[1].clear=even. May be repeated."
+        "Changes one key of the rack file. May be repeated.",
+        "  rack.upright=1400  rack.openings[1].clear=even"
       })
   private List<String> settings = new ArrayList<>();
 
@@ -53,8 +52,11 @@ final class RackInput {
     String source = rack.equals(STANDARD_INPUT) ? "standard input" : rack;
     List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().toList();
     try {
-      RackFile rackFile = RackFileReader.read(bytes, source, settings);
-      return Planner.plan(rackFile);
+      Plan plan = Planner.plan(RackFileReader.read(bytes, source, settings));
+      settings.stream()
+          .map(new Changes(bytes, source, lines)::note)
+          .forEach(session.err()::println);
+      return plan;
     } catch (RackFileException e) {
       throw new Refusal(ExitStatus.RACK_WRONG, new ProblemText(source, lines).of(e.problems()));
     }

@@ -9,11 +9,11 @@ final class Unknown {
 
   private Unknown() {}
 
-  /** {@code there is no format 'svgg': did you mean svg? There are csv, dxf, svg}. */
+  /** {@code there is no format svgg; did you mean svg? Known: csv, dxf, svg}. */
   static String message(String what, String written, List<String> known) {
     Optional<String> meant = NearestKey.to(written, known);
-    String guess = meant.map(word -> "did you mean " + word + "? ").orElse("");
-    String choice = known.isEmpty() ? "there is none" : "there are " + String.join(", ", known);
-    return "there is no " + what + " '" + written + "': " + guess + choice;
+    String guess = meant.map(word -> "; did you mean " + word + "?").orElse(";");
+    String choice = known.isEmpty() ? " there are none" : " Known: " + String.join(", ", known);
+    return "there is no " + what + " " + written + guess + choice;
   }
 }

@@ -2,8 +2,11 @@ package org.slatwright.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
+import org.slatwright.design.rackfile.NearestKey;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -14,14 +17,36 @@ final class UsageComplaint implements IParameterExceptionHandler {
   public int handleParseException(ParameterException wrong, String[] arguments) {
     CommandLine command = wrong.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println("error: " + wrong.getMessage());
-    if (wrong instanceof UnmatchedArgumentException unmatched) {
-      List<String> meant = unmatched.getSuggestions();
-      if (!meant.isEmpty()) {
-        err.println("Did you mean " + String.join(" or ", meant) + "?");
-      }
-    }
+    err.println("error: " + message(wrong, command));
     err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
     return ExitStatus.USAGE_WRONG.code();
+  }
+
+  private static String message(ParameterException wrong, CommandLine command) {
+    if (wrong instanceof UnmatchedArgumentException unmatched) {
+      return unmatched(unmatched, command);
+    }
+    if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+      return missing.getMissing().get(0).paramLabel() + " is missing";
+    }
+    return command.getParent() == null
+        ? "a command is missing: " + String.join(", ", command.getSubcommands().keySet())
+        : wrong.getMessage();
+  }
+
+  private static String unmatched(UnmatchedArgumentException unmatched, CommandLine command) {
+    String first = unmatched.getUnmatched().get(0);
+    if (unmatched.isUnknownOption()) {
+      List<String> options = List.copyOf(command.getCommandSpec().optionsMap().keySet());
+      return "there is no option " + first + guess(first, options);
+    }
+    return command.getParent() == null
+        ? Unknown.message("command", first, List.copyOf(command.getSubcommands().keySet()))
+        : first + " is one argument too many";
+  }
+
+  private static String guess(String written, List<String> known) {
+    Optional<String> meant = NearestKey.to(written, known);
+    return meant.map(option -> "; did you mean " + option + "?").orElse("");
   }
 }

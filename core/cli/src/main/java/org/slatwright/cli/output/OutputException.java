@@ -25,7 +25,9 @@ public final class OutputException extends IOException {
     if (cause instanceof OutputException told) {
       return told;
     }
-    return new OutputException("cannot write " + file + ": " + reason(cause), cause);
+    String reason =
+        cause instanceof NoSuchFileException ? "its folder does not exist" : reason(cause);
+    return new OutputException("cannot write " + file + ": " + reason, cause);
   }
 
   /** What the system says, in words. */
