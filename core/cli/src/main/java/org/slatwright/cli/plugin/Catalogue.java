@@ -98,8 +98,12 @@ public final class Catalogue implements AutoCloseable {
   private void takeAll(ClassLoader loader, String origin) {
     Iterator<Provider<Exporter>> providers =
         ServiceLoader.load(Exporter.class, loader).stream().iterator();
+    int taken = 0;
     while (takeNext(providers, origin)) {
-      // Each step takes one; a step that fails has complained and the next goes on.
+      taken++;
+    }
+    if (taken == 0) {
+      complaints.add(new Complaint(origin, "its service file names no exporter"));
     }
   }
 
@@ -115,10 +119,7 @@ public final class Catalogue implements AutoCloseable {
         return false;
       }
       take(Listed.of(providers.next().get(), origin));
-    } catch (Exception
-        | LinkageError
-        | StackOverflowError
-        | java.util.ServiceConfigurationError e) {
+    } catch (Exception | Error e) {
       complaints.add(new Complaint(origin, Failure.reason(e)));
     }
     return true;

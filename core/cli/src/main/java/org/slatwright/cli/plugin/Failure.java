@@ -15,7 +15,9 @@ public final class Failure {
     String message = cause.getMessage() == null ? "" : cause.getMessage().strip();
     String words = message.replaceAll("\\s+", " ");
     boolean meantForTheMaker =
-        cause instanceof ExportException || cause instanceof ServiceConfigurationError;
+        cause instanceof ExportException
+            || cause instanceof NotListable
+            || cause instanceof ServiceConfigurationError;
     if (meantForTheMaker && !words.isEmpty()) {
       return words;
     }

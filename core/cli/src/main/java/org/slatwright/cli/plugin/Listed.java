@@ -23,15 +23,24 @@ public record Listed(
 
   public Listed {
     options = List.copyOf(options);
-    if (!format.matches(FORMAT)) {
-      throw new IllegalArgumentException(
-          "its format '" + format + "' is not lower-case letters and digits");
-    }
   }
 
   /** Asks the exporter; whatever that throws is passed on. */
-  static Listed of(Exporter exporter, String origin) {
-    return new Listed(
-        exporter, exporter.format(), exporter.description(), exporter.options(), origin);
+  static Listed of(Exporter exporter, String origin) throws NotListable {
+    String format = said("format", exporter.format());
+    if (!format.matches(FORMAT)) {
+      throw new NotListable(
+          "its format '" + format + "' is not lower-case letters and digits, a letter first");
+    }
+    String description = said("description", exporter.description());
+    List<ExportOption> options = said("list of options", exporter.options());
+    return new Listed(exporter, format, description, options, origin);
+  }
+
+  private static <T> T said(String what, T value) throws NotListable {
+    if (value == null) {
+      throw new NotListable("its " + what + " is null");
+    }
+    return value;
   }
 }
