@@ -15,7 +15,12 @@ import org.apache.batik.svggen.SVGShape;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
-/** An SVG document under construction: elements, shapes, numbers, and in the end its bytes. */
+/**
+ * An SVG document under construction: elements, shapes, numbers, and in the end its bytes.
+ *
+ * <p>Shapes go through Batik's SVGShape, the part of its SVGGraphics2D that spells them. The whole
+ * would open a picture and the machine's fonts first, which fails where there are none.
+ */
 final class SvgDocument {
 
   private static final String SVG = "http://www.w3.org/2000/svg";
