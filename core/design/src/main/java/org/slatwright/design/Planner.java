@@ -2,15 +2,17 @@ package org.slatwright.design;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
-import org.slatwright.api.plan.CutLine;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.design.drafting.Drafting;
 import org.slatwright.design.framing.CutList;
 import org.slatwright.design.framing.Framing;
+import org.slatwright.design.jig.JigMaker;
+import org.slatwright.design.jig.MadeJig;
+import org.slatwright.design.machining.Patterns;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.sizing.Rack;
@@ -31,20 +33,22 @@ public final class Planner {
     Rack rack = Sizing.solve(file);
     Assembly assembly = Framing.frame(rack);
     LengthFormat lengths = new LengthFormat(rack.units());
-    List<CutLine> cutList = CutList.of(assembly, lengths);
+    MadeJig made = JigMaker.make(rack);
     return new Plan(
         rack.title(),
         lengths,
         rack.chains(),
         assembly,
-        cutList,
-        Optional.empty(),
-        List.of(),
-        worstFirst(rack.notes()),
-        Drafting.sheets(rack, assembly, Optional.empty()));
+        CutList.of(assembly, lengths),
+        made.jig(),
+        Patterns.of(assembly, made.jig(), lengths),
+        worstFirst(rack.notes(), made.findings()),
+        Drafting.sheets(rack, assembly, made.jig()));
   }
 
-  private static List<Finding> worstFirst(List<Finding> findings) {
-    return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+  private static List<Finding> worstFirst(List<Finding> notes, List<Finding> onJig) {
+    return Stream.concat(notes.stream(), onJig.stream())
+        .sorted(Comparator.comparing(Finding::severity))
+        .toList();
   }
 }

@@ -18,7 +18,6 @@ final class Balloons {
 
   private static final double RADIUS = 2.5;
   private static final double LETTERING = 2.5;
-  private static final double DOT = 0.5;
   private static final double LEAST_HEIGHT = 2 * RADIUS + 4;
   private static final double LEAST_WIDTH = 6 * RADIUS + 4;
 
@@ -58,7 +57,7 @@ final class Balloons {
   private void mark(Piece rail, double[] cover) {
     double x = cover[0] + RADIUS + 1.5;
     balloon(x, rail.part().mark());
-    leader(x, middle + RADIUS, x, (cover[1] + cover[3]) / 2);
+    figures.addAll(Leaders.dotted(x, middle + RADIUS, x, (cover[1] + cover[3]) / 2));
   }
 
   private void markSlat(Piece rail, double top) {
@@ -71,7 +70,7 @@ final class Balloons {
     double[] cover = view.cover(slat);
     double x = (cover[0] + cover[2]) / 2;
     balloon(x, slat.part().mark());
-    leader(x, middle - RADIUS, x, (cover[1] + top) / 2);
+    figures.addAll(Leaders.dotted(x, middle - RADIUS, x, (cover[1] + top) / 2));
   }
 
   private void markUpright(double railEnd) {
@@ -79,24 +78,11 @@ final class Balloons {
     double x = railEnd - RADIUS - 2;
     balloon(x, upright.part().mark());
     double half = upright.part().shape().thickness().inMm() * view.scale().factor() / 2;
-    leader(x + RADIUS, middle, railEnd + half, middle);
+    figures.addAll(Leaders.dotted(x + RADIUS, middle, railEnd + half, middle));
   }
 
   private void balloon(double x, String mark) {
     figures.add(new Figure.Circle(new PaperPoint(x, middle), RADIUS, LineKind.THIN));
     figures.add(Paragraph.text(x, middle - LETTERING / 2, LETTERING, mark, Figure.Align.MIDDLE));
-  }
-
-  /** A line that ends in a dot on the face of a part (ISO 128-2: leader lines). */
-  private void leader(double x1, double y1, double x2, double y2) {
-    PaperPoint end = new PaperPoint(x2, y2);
-    figures.add(Figure.Polyline.line(new PaperPoint(x1, y1), end, LineKind.THIN));
-    figures.add(
-        new Figure.Fill(
-            IntStream.range(0, 8)
-                .mapToObj(i -> i * Math.PI / 4)
-                .map(turn -> end.moved(DOT * Math.cos(turn), DOT * Math.sin(turn)))
-                .toList(),
-            Figure.Shade.INK));
   }
 }

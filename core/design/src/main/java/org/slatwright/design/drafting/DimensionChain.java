@@ -54,11 +54,15 @@ final class DimensionChain {
   private DimensionChain() {}
 
   /**
-   * A chain across at height {@code y}, for features that end at height {@code featureY} above it.
+   * A chain across at height {@code y}, for features that end at height {@code featureY} above or
+   * below it.
    *
    * @param links in order from the left, each starting where the last one ended
    */
   static List<Figure> across(double y, double featureY, List<Link> links) {
+    double away = Math.signum(y - featureY);
+    double secondRow =
+        away < 0 ? y - EXTENSION_OVERRUN - AIR - LETTERING : y + OFF_LINE + LETTERING + AIR;
     List<Figure> figures = new ArrayList<>();
     double lastOutside = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < links.size(); i++) {
@@ -76,9 +80,9 @@ final class DimensionChain {
           middle = link.to() + STROKE + half;
           lineTo = middle + half;
         } else {
-          middle = Math.max(middle, lastOutside + AIR + half);
+          middle = Math.max(middle, lastOutside + 2 * AIR + half);
           lastOutside = middle + half;
-          baseline = y - EXTENSION_OVERRUN - AIR - LETTERING;
+          baseline = secondRow;
         }
       }
       figures.add(
@@ -93,29 +97,37 @@ final class DimensionChain {
         .forEach(
             x ->
                 figures.add(
-                    line(x, featureY - EXTENSION_GAP, x, y - EXTENSION_OVERRUN, LineKind.THIN)));
+                    line(
+                        x,
+                        featureY + away * EXTENSION_GAP,
+                        x,
+                        y + away * EXTENSION_OVERRUN,
+                        LineKind.THIN)));
     return figures;
   }
 
   /**
-   * A chain up at {@code x}, for features that end at {@code featureX} to the right of it.
+   * A chain up at {@code x}, for features that end at {@code featureX} to the right or left of it.
    *
    * @param links in order from below, each starting where the last one ended
    */
   static List<Figure> up(double x, double featureX, List<Link> links) {
+    double away = Math.signum(x - featureX);
+    Figure.Align align = away < 0 ? Figure.Align.END : Figure.Align.START;
     List<Figure> figures = new ArrayList<>();
     double lastOutside = Double.NEGATIVE_INFINITY;
     for (Link link : links) {
       Figure text;
       double baseline = link.middle() - LETTERING / 2;
       if (link.textWidth() > LONGEST_LEVEL && link.textWidth() + 2 * AIR <= link.size()) {
-        text = text(x - OFF_LINE, link.middle(), link, Figure.Align.MIDDLE, 90);
+        double foot = away < 0 ? x - OFF_LINE : x + OFF_LINE + LETTERING;
+        text = text(foot, link.middle(), link, Figure.Align.MIDDLE, 90);
       } else if (LEAST_CLOSE <= link.size()) {
-        text = text(x - OFF_LINE, baseline, link, Figure.Align.END, 0);
+        text = text(x + away * OFF_LINE, baseline, link, align, 0);
       } else {
         baseline = Math.max(baseline, lastOutside + 2 * AIR);
         lastOutside = baseline + LETTERING;
-        text = text(x - EXTENSION_OVERRUN - AIR, baseline, link, Figure.Align.END, 0);
+        text = text(x + away * (EXTENSION_OVERRUN + AIR), baseline, link, align, 0);
       }
       figures.add(
           dimension(
@@ -129,7 +141,12 @@ final class DimensionChain {
         .forEach(
             y ->
                 figures.add(
-                    line(featureX - EXTENSION_GAP, y, x - EXTENSION_OVERRUN, y, LineKind.THIN)));
+                    line(
+                        featureX + away * EXTENSION_GAP,
+                        y,
+                        x + away * EXTENSION_OVERRUN,
+                        y,
+                        LineKind.THIN)));
     return figures;
   }
 

@@ -15,10 +15,14 @@ public final class Drafting {
 
   /** All sheets, in order. */
   public static List<Sheet> sheets(Rack rack, Assembly assembly, Optional<Jig> jig) {
-    int count = jig.isPresent() ? 2 : 1;
+    int count = jig.isPresent() ? 3 : 1;
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(new GeneralArrangement(rack, assembly).sheet(1, count));
-    jig.ifPresent(made -> sheets.add(new JigSheet(rack, made).sheet(2, count)));
+    jig.ifPresent(
+        made -> {
+          sheets.add(new JigSheet(rack, made).sheet(2, count));
+          sheets.add(new JigPlatesSheet(rack, made).sheet(3, count));
+        });
     return sheets;
   }
 }

@@ -1,14 +1,15 @@
 package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.Scale;
+import org.slatwright.api.drawing.View;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Outline;
@@ -17,19 +18,21 @@ import org.slatwright.api.plan.Plate;
 import org.slatwright.design.drafting.DimensionChain.Link;
 
 /**
- * One jig plate with everything that is needed to mark it out by hand: each straight edge and hole
- * centre in one chain below and one at the left, and the overall sizes outside them.
+ * One jig plate with everything that is needed to mark it out by hand: the straight edges of its
+ * boundary in chains below and at the left, those of its openings and the centres of its bores in
+ * chains above and at the right, and the overall sizes outside all.
  */
-final class PlateDrawing {
+final class PlateDrawing implements SheetBlock {
 
   private static final double FIRST_CHAIN = 7;
   private static final double NEXT_ACROSS = 8;
-  private static final double NEXT_UP = 11;
-  private static final double LEFT_PAD = FIRST_CHAIN + NEXT_UP + 10;
-  private static final double RIGHT_PAD = 8;
-  private static final double TOP_PAD = 5;
+  private static final double NEXT_UP = 12;
+  private static final double SIDE_NUMBERS = 9;
+  private static final double LEFT = FIRST_CHAIN + NEXT_UP + SIDE_NUMBERS;
+  private static final double RIGHT = FIRST_CHAIN + SIDE_NUMBERS;
+  private static final double ABOVE = FIRST_CHAIN + 7;
   private static final double CAPTION = 3.5;
-  private static final double BELOW = FIRST_CHAIN + NEXT_ACROSS + 5 + 2 * CAPTION;
+  private static final double BELOW = FIRST_CHAIN + 3 + 2 * CAPTION;
 
   private final Plate plate;
   private final LengthFormat lengths;
@@ -41,31 +44,36 @@ final class PlateDrawing {
     this.scale = scale;
   }
 
-  Plate plate() {
-    return plate;
+  @Override
+  public double width() {
+    double drawn = LEFT + size(Point2::x) + RIGHT;
+    return Math.max(drawn, Lettering.width(caption(), CAPTION) + CAPTION);
   }
 
-  /** With room for its dimensions and caption, in mm on paper. */
-  double width() {
-    return LEFT_PAD
-        + Math.max(drawnWidth(), Lettering.width(caption(), CAPTION) - LEFT_PAD)
-        + RIGHT_PAD;
+  @Override
+  public double height() {
+    return above() + size(Point2::y) + below();
   }
 
-  double height() {
-    return TOP_PAD + drawnHeight() + BELOW;
-  }
-
-  /** Drawn with the lower left corner of its room there. */
-  List<Figure> figures(double left, double bottom) {
-    OutlineView view = new OutlineView(scale, left + LEFT_PAD, bottom + BELOW);
+  @Override
+  public View view(double left, double bottom) {
+    OutlineView view = new OutlineView(scale, left + LEFT, bottom + below());
     List<Figure> figures = new ArrayList<>(view.figures(plate.boundary()));
     plate.openings().forEach(opening -> figures.addAll(view.figures(opening)));
     plate.bores().forEach(bore -> figures.addAll(view.bore(bore)));
-    figures.addAll(acrossChains(view));
-    figures.addAll(upChains(view));
-    figures.add(Paragraph.text(left, bottom + CAPTION, CAPTION, caption(), Figure.Align.START));
-    return figures;
+    figures.addAll(across(view));
+    figures.addAll(up(view));
+    figures.add(Paragraph.text(left, bottom + CAPTION / 2, CAPTION, caption(), Figure.Align.START));
+    String title = plate.mark() + " " + plate.name();
+    return new View("plate-" + plate.mark(), title, Optional.of(scale), figures);
+  }
+
+  private double above() {
+    return inside(Point2::x).isEmpty() ? CAPTION : ABOVE;
+  }
+
+  private double below() {
+    return edges(Point2::x).size() > 2 ? BELOW + NEXT_ACROSS : BELOW;
   }
 
   private String caption() {
@@ -78,44 +86,51 @@ final class PlateDrawing {
         + lengths.withUnit(plate.thickness());
   }
 
-  private double drawnWidth() {
-    return stops(Point2::x).last().inMm() * scale.factor();
+  private double size(Function<Point2, Length> coordinate) {
+    return edges(coordinate).last().inMm() * scale.factor();
   }
 
-  private double drawnHeight() {
-    return stops(Point2::y).last().inMm() * scale.factor();
-  }
-
-  private List<Figure> acrossChains(OutlineView view) {
-    TreeSet<Length> stops = stops(Point2::x);
-    double edge = view.bottom();
-    List<Figure> figures =
-        new ArrayList<>(DimensionChain.across(edge - FIRST_CHAIN, edge, links(stops, view.left())));
-    figures.addAll(
-        DimensionChain.across(
-            edge - FIRST_CHAIN - NEXT_ACROSS, edge - FIRST_CHAIN, overall(stops, view.left())));
+  private List<Figure> across(OutlineView view) {
+    TreeSet<Length> edges = edges(Point2::x);
+    double low = view.bottom();
+    double high = low + size(Point2::y);
+    List<Figure> figures = new ArrayList<>();
+    if (edges.size() > 2) {
+      figures.addAll(DimensionChain.across(low - FIRST_CHAIN, low, links(edges, view.left())));
+    }
+    double overall = edges.size() > 2 ? low - FIRST_CHAIN - NEXT_ACROSS : low - FIRST_CHAIN;
+    figures.addAll(DimensionChain.across(overall, low, overall(edges, view.left())));
+    TreeSet<Length> inside = inside(Point2::x);
+    if (!inside.isEmpty()) {
+      inside.addAll(List.of(edges.first(), edges.last()));
+      figures.addAll(DimensionChain.across(high + FIRST_CHAIN, high, links(inside, view.left())));
+    }
     return figures;
   }
 
-  private List<Figure> upChains(OutlineView view) {
-    TreeSet<Length> stops = stops(Point2::y);
-    double edge = view.left();
-    List<Figure> figures =
-        new ArrayList<>(DimensionChain.up(edge - FIRST_CHAIN, edge, links(stops, view.bottom())));
-    figures.addAll(
-        DimensionChain.up(
-            edge - FIRST_CHAIN - NEXT_UP, edge - FIRST_CHAIN, overall(stops, view.bottom())));
+  private List<Figure> up(OutlineView view) {
+    TreeSet<Length> edges = edges(Point2::y);
+    double left = view.left();
+    double right = left + size(Point2::x);
+    List<Figure> figures = new ArrayList<>();
+    if (edges.size() > 2) {
+      figures.addAll(DimensionChain.up(left - FIRST_CHAIN, left, links(edges, view.bottom())));
+    }
+    double overall = edges.size() > 2 ? left - FIRST_CHAIN - NEXT_UP : left - FIRST_CHAIN;
+    figures.addAll(DimensionChain.up(overall, left, overall(edges, view.bottom())));
+    TreeSet<Length> inside = inside(Point2::y);
+    if (!inside.isEmpty()) {
+      inside.addAll(List.of(edges.first(), edges.last()));
+      figures.addAll(DimensionChain.up(right + FIRST_CHAIN, right, links(inside, view.bottom())));
+    }
     return figures;
   }
 
   private List<Link> links(TreeSet<Length> stops, double origin) {
+    List<Length> inOrder = List.copyOf(stops);
     List<Link> links = new ArrayList<>();
-    Length from = null;
-    for (Length to : stops) {
-      if (from != null) {
-        links.add(link(from, to, origin));
-      }
-      from = to;
+    for (int i = 1; i < inOrder.size(); i++) {
+      links.add(link(inOrder.get(i - 1), inOrder.get(i), origin));
     }
     return links;
   }
@@ -133,25 +148,27 @@ final class PlateDrawing {
         lengths.number(value));
   }
 
-  /** Where a straight edge lies square to that coordinate, or a hole's centre. */
-  private TreeSet<Length> stops(Function<Point2, Length> coordinate) {
+  /** Where a straight edge of the boundary lies square to that coordinate. */
+  private TreeSet<Length> edges(Function<Point2, Length> coordinate) {
+    return new TreeSet<>(edges(plate.boundary(), coordinate).toList());
+  }
+
+  /** Where one of an opening does, and where the bores' centres lie. */
+  private TreeSet<Length> inside(Function<Point2, Length> coordinate) {
     TreeSet<Length> stops = new TreeSet<>();
-    Stream.concat(Stream.of(plate.boundary()), plate.openings().stream())
-        .map(outline -> stops(outline, coordinate))
-        .forEach(stops::addAll);
+    plate.openings().forEach(opening -> stops.addAll(edges(opening, coordinate).toList()));
     plate.bores().forEach(bore -> stops.add(coordinate.apply(bore.centre())));
     return stops;
   }
 
-  private static Collection<Length> stops(Outline outline, Function<Point2, Length> coordinate) {
+  private static Stream<Length> edges(Outline outline, Function<Point2, Length> coordinate) {
     if (outline instanceof Outline.Circle circle) {
-      return List.of(coordinate.apply(circle.centre()));
+      return Stream.of(coordinate.apply(circle.centre()));
     }
     return ((Outline.Path) outline)
         .edges().stream()
             .filter(edge -> edge instanceof Outline.Line)
             .filter(edge -> coordinate.apply(edge.from()).equals(coordinate.apply(edge.to())))
-            .map(edge -> coordinate.apply(edge.from()))
-            .toList();
+            .map(edge -> coordinate.apply(edge.from()));
   }
 }

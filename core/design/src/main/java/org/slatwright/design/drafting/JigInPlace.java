@@ -1,0 +1,310 @@
+package org.slatwright.design.drafting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.linemerge.LineMerger;
+import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.drawing.PaperPoint;
+import org.slatwright.api.drawing.Scale;
+import org.slatwright.api.drawing.View;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Axis;
+import org.slatwright.api.model.Box;
+import org.slatwright.api.model.Shape;
+import org.slatwright.api.plan.Jig;
+import org.slatwright.design.outline.Extent;
+import org.slatwright.design.outline.Polygons;
+import org.slatwright.design.sizing.Rack;
+
+/**
+ * The jig as it sits on an upright, seen along the frame: the guide stack on the outer face, a
+ * cheek beside the stock, the register on the rail, and the hole that is drilled. The rack itself
+ * is drawn as a neighbouring part.
+ */
+final class JigInPlace implements SheetBlock {
+
+  private static final double CAPTION = 3.5;
+  private static final double LETTERING = 2.5;
+  private static final double BALLOON = 2.8;
+  private static final double STOCK_BEYOND = 12;
+  private static final double AXIS_BEYOND = 4;
+  private static final double BELOW = 9 + 2 * CAPTION;
+  private static final double ABOVE = 14;
+  private static final double LEFT = 12;
+  private static final double RIGHT = 16;
+  private static final double CHAIN = 8;
+  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+  private final Rack rack;
+  private final Jig jig;
+  private final LengthFormat lengths;
+  private final Scale scale;
+  private final List<Solid> solids;
+  private final Box extent;
+
+  private record Solid(Jig.Placed placed, Box box) {
+
+    boolean isSeenFlat() {
+      return placed.placement().thickness().axis() == Axis.X;
+    }
+  }
+
+  JigInPlace(Rack rack, Jig jig, LengthFormat lengths, Scale scale) {
+    this.rack = rack;
+    this.jig = jig;
+    this.lengths = lengths;
+    this.scale = scale;
+    this.solids = jig.placed().stream().map(placed -> new Solid(placed, box(placed))).toList();
+    this.extent = solids.stream().map(Solid::box).reduce(Box::around).orElseThrow();
+  }
+
+  private static Box box(Jig.Placed placed) {
+    Extent size = Extent.of(placed.plate().boundary());
+    return placed
+        .placement()
+        .box(new Shape.Bar(size.width(), size.height(), placed.plate().thickness()));
+  }
+
+  @Override
+  public double width() {
+    return LEFT + onPaper(extent.size(Axis.Y)) + STOCK_BEYOND + RIGHT;
+  }
+
+  @Override
+  public double height() {
+    return ABOVE + onPaper(top().minus(bottom())) + BELOW;
+  }
+
+  /** The stock is shown a little beyond the jig, and the rail whole. */
+  private Length top() {
+    return extent.high().z();
+  }
+
+  private Length bottom() {
+    return Length.min(extent.low().z(), rack.rail().height().negated());
+  }
+
+  @Override
+  public View view(double left, double bottom) {
+    Sketch sketch = new Sketch(left + LEFT, bottom + BELOW);
+    List<Figure> figures = new ArrayList<>();
+    figures.addAll(sketch.stock());
+    figures.addAll(sketch.holes());
+    figures.addAll(sketch.plates());
+    figures.addAll(sketch.dimensions());
+    figures.addAll(sketch.balloons());
+    figures.add(
+        Paragraph.text(
+            left, bottom + CAPTION / 2, CAPTION, "In place, from the side", Figure.Align.START));
+    return new View("in-place", "The jig in place", Optional.of(scale), figures);
+  }
+
+  private double onPaper(Length length) {
+    return length.inMm() * scale.factor();
+  }
+
+  /** The drawing at one place on the sheet. */
+  private final class Sketch {
+
+    private final double left;
+    private final double foot;
+
+    Sketch(double left, double foot) {
+      this.left = left;
+      this.foot = foot;
+    }
+
+    private double x(Length y) {
+      return left + onPaper(y.minus(extent.low().y()));
+    }
+
+    private double y(Length z) {
+      return foot + onPaper(z.minus(bottom()));
+    }
+
+    /** Upright and rail, cut off where they leave the picture. */
+    List<Figure> stock() {
+      Length depth = rack.upright().depth();
+      double outer = x(Length.ZERO);
+      double inner = x(depth);
+      double end = x(extent.high().y()) + STOCK_BEYOND;
+      double low = y(bottom()) - 4;
+      double high = y(top()) + 4;
+      return List.of(
+          line(outer, low, outer, high, LineKind.NEIGHBOUR),
+          line(inner, low, inner, high, LineKind.NEIGHBOUR),
+          line(inner, y(Length.ZERO), end, y(Length.ZERO), LineKind.NEIGHBOUR),
+          line(
+              inner,
+              y(rack.rail().height().negated()),
+              end,
+              y(rack.rail().height().negated()),
+              LineKind.NEIGHBOUR),
+          label((outer + inner) / 2, high + 1.5, "upright"),
+          label((inner + end) / 2 + 4, y(underHoles().negated()) - LETTERING / 2, "rail"));
+    }
+
+    /** From the rail edge to the middle of the wood beyond the last hole. */
+    private Length underHoles() {
+      Length last = jig.railEdgeToHoles().stream().max(Length::compareTo).orElseThrow();
+      Length edge = last.plus(rack.joint().diameter().half());
+      return edge.plus(rack.rail().height()).half();
+    }
+
+    List<Figure> holes() {
+      List<Figure> figures = new ArrayList<>();
+      double end = x(rack.upright().depth().plus(rack.joint().holeDepth()));
+      double half = onPaper(rack.joint().diameter().half());
+      double start = x(extent.low().y());
+      for (Length hole : jig.railEdgeToHoles()) {
+        double axis = y(hole.negated());
+        figures.add(line(start, axis + half, end, axis + half, LineKind.HIDDEN));
+        figures.add(line(start, axis - half, end, axis - half, LineKind.HIDDEN));
+        figures.add(line(end, axis - half, end, axis + half, LineKind.HIDDEN));
+        figures.add(line(start - AXIS_BEYOND, axis, end + AXIS_BEYOND, axis, LineKind.CENTRE));
+      }
+      return figures;
+    }
+
+    /** Plates seen on edge cover the one cheek that is seen flat. */
+    List<Figure> plates() {
+      List<Figure> figures = new ArrayList<>();
+      Geometry covered = GEOMETRY.createPolygon();
+      for (Solid solid : solids) {
+        if (!solid.isSeenFlat()) {
+          figures.add(rectangle(solid.box()));
+          covered = covered.union(rectangleOf(solid.box()));
+        }
+      }
+      Solid cheek = first(Solid::isSeenFlat);
+      Geometry edge =
+          Polygons.of(cheek.placed().plate().boundary(), cheek.placed().plate().openings())
+              .getBoundary();
+      Geometry there = moved(edge, cheek);
+      figures.addAll(lines(there.difference(covered.buffer(1e-6)), LineKind.VISIBLE));
+      return figures;
+    }
+
+    private Geometry moved(Geometry edge, Solid cheek) {
+      Geometry there = edge.copy();
+      double dy = cheek.box().low().y().inMm();
+      double dz = cheek.box().low().z().inMm();
+      there.apply(
+          (Coordinate c) -> {
+            c.x += dy;
+            c.y += dz;
+          });
+      there.geometryChanged();
+      return there;
+    }
+
+    private Geometry rectangleOf(Box box) {
+      return GEOMETRY.toGeometry(
+          new Envelope(
+              box.low().y().inMm(),
+              box.high().y().inMm(),
+              box.low().z().inMm(),
+              box.high().z().inMm()));
+    }
+
+    private List<Figure> lines(Geometry geometry, LineKind kind) {
+      LineMerger merger = new LineMerger();
+      merger.add(geometry);
+      List<Figure> figures = new ArrayList<>();
+      for (Object merged : merger.getMergedLineStrings()) {
+        List<PaperPoint> points = new ArrayList<>();
+        for (Coordinate c : ((Geometry) merged).getCoordinates()) {
+          points.add(new PaperPoint(x(Length.roundedMm(c.x)), y(Length.roundedMm(c.y))));
+        }
+        figures.add(new Figure.Polyline(points, false, kind));
+      }
+      return figures;
+    }
+
+    /** From the rail edge to the hole, and how long the guide is. */
+    List<Figure> dimensions() {
+      List<Figure> figures = new ArrayList<>();
+      double end = x(extent.high().y()) + STOCK_BEYOND;
+      Length nearest = jig.railEdgeToHoles().stream().min(Length::compareTo).orElseThrow();
+      figures.addAll(
+          DimensionChain.up(
+              end + 4, end, List.of(link(y(nearest.negated()), y(Length.ZERO), nearest))));
+      figures.addAll(
+          DimensionChain.across(
+              y(bottom()) - CHAIN,
+              y(extent.low().z()),
+              List.of(
+                  link(x(jig.guideDepth().negated()), x(Length.ZERO), jig.guideDepth()),
+                  link(x(Length.ZERO), x(rack.upright().depth()), rack.upright().depth()),
+                  link(
+                      x(rack.upright().depth()),
+                      x(rack.upright().depth().plus(rack.joint().holeDepth())),
+                      rack.joint().holeDepth()))));
+      return figures;
+    }
+
+    private DimensionChain.Link link(double from, double to, Length value) {
+      return new DimensionChain.Link(from, to, value, lengths.number(value));
+    }
+
+    /** The marks of guide stack, cheek and register above them. */
+    List<Figure> balloons() {
+      Solid cheek = first(Solid::isSeenFlat);
+      Solid guide = first(solid -> solid.placed().placement().thickness().axis() == Axis.Y);
+      Solid register = first(solid -> solid.placed().placement().thickness().axis() == Axis.Z);
+      double high = y(top()) + BALLOON + 6;
+      List<Figure> figures = new ArrayList<>();
+      balloon(figures, guide, middle(guide), high, y(top()) - 1.5);
+      double besideUpright = x(rack.upright().depth()) + BALLOON + 1;
+      balloon(figures, cheek, besideUpright, high, y(top()) - 1.5);
+      double registerMiddle = Math.max(middle(register), besideUpright + 2 * BALLOON + 2);
+      balloon(figures, register, registerMiddle, high, y(register.box().high().z()) - 1);
+      return figures;
+    }
+
+    private double middle(Solid solid) {
+      return (x(solid.box().low().y()) + x(solid.box().high().y())) / 2;
+    }
+
+    private void balloon(List<Figure> figures, Solid solid, double x, double y, double leaderEnd) {
+      figures.add(new Figure.Circle(new PaperPoint(x, y), BALLOON, LineKind.THIN));
+      figures.add(label(x, y - LETTERING / 2, solid.placed().plate().mark()));
+      figures.addAll(Leaders.dotted(x, y - BALLOON, x, leaderEnd));
+    }
+
+    private Figure rectangle(Box box) {
+      double x1 = x(box.low().y());
+      double x2 = x(box.high().y());
+      double y1 = y(box.low().z());
+      double y2 = y(box.high().z());
+      return new Figure.Polyline(
+          List.of(
+              new PaperPoint(x1, y1),
+              new PaperPoint(x2, y1),
+              new PaperPoint(x2, y2),
+              new PaperPoint(x1, y2)),
+          true,
+          LineKind.VISIBLE);
+    }
+
+    private Figure label(double x, double y, String text) {
+      return Paragraph.text(x, y, LETTERING, text, Figure.Align.MIDDLE);
+    }
+  }
+
+  private Solid first(Predicate<Solid> wanted) {
+    return solids.stream().filter(wanted).findFirst().orElseThrow();
+  }
+
+  private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
+    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
+  }
+}
