@@ -1,0 +1,258 @@
+package org.slatwright.exporter.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.slatwright.api.export.ExportException;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Hole;
+import org.slatwright.api.model.Outline;
+import org.slatwright.api.model.Piece;
+import org.slatwright.api.model.Point2;
+import org.slatwright.api.model.Point3;
+import org.slatwright.api.plan.Pattern;
+import org.slatwright.api.plan.Plan;
+import org.slatwright.testkit.SamplePlans;
+import tools.jackson.databind.JsonNode;
+
+/** Whoever has the file alone can build the rack again, to the last digit. */
+class JsonModelTest {
+
+  private static final BigDecimal NM_PER_MM = BigDecimal.valueOf(1_000_000);
+
+  static Stream<Plan> plans() {
+    return Written.anyPlan();
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everyPieceFillsTheSameBox(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan);
+    List<Piece> pieces = plan.assembly().pieces();
+    assertEquals(pieces.size(), read.get("pieces").size());
+    for (int i = 0; i < pieces.size(); i++) {
+      JsonNode piece = read.get("pieces").get(i);
+      JsonNode shape = byName(read.get("parts"), "mark", piece.get("part")).get("shape");
+      List<Long> size = nm(shape, "length", "width", "thickness");
+      List<Long> one = nm(piece.at("/placement/corner"));
+      List<Long> other = inRack(piece.get("placement"), size);
+      assertEquals(pieces.get(i).id(), piece.get("id").asString());
+      assertEquals(nm(pieces.get(i).box().low()), least(one, other));
+      assertEquals(nm(pieces.get(i).box().high()), greatest(one, other));
+      assertEquals(nm(pieces.get(i).box().low()), nm(piece.at("/box/low")));
+      assertEquals(nm(pieces.get(i).box().high()), nm(piece.at("/box/high")));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everyHoleIsWhereTheSchemaSaysItIs(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan);
+    for (Piece piece : plan.assembly().pieces()) {
+      JsonNode found = byName(read.get("pieces"), "id", piece.id());
+      JsonNode part = byName(read.get("parts"), "mark", found.get("part"));
+      for (Hole hole : piece.part().holes()) {
+        JsonNode bored = byName(part.get("holes"), "name", hole.name());
+        List<Long> mouth = inRack(found.get("placement"), onFace(bored, part.get("shape")));
+        assertEquals(nm(piece.bore(hole).mouth()), mouth, piece.id() + " " + hole.name());
+        assertEquals(hole.diameter().nanometres(), nm(bored, "diameter").get(0));
+        assertEquals(hole.depth().nanometres(), nm(bored, "depth").get(0));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everyOutlineIsTheSameCurve(Plan plan) throws IOException, ExportException {
+    JsonNode patterns = Written.plan(plan).get("patterns");
+    for (int i = 0; i < plan.patterns().size(); i++) {
+      JsonNode features = patterns.get(i).get("features");
+      assertEquals(
+          plan.patterns().get(i).features(),
+          Written.each(features).map(JsonModelTest::feature).toList());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everyPlateOfTheJigIsTheSame(Plan plan) throws IOException, ExportException {
+    JsonNode jig = Written.plan(plan).get("jig");
+    assertEquals(plan.jig().isPresent(), jig != null);
+    if (jig != null) {
+      assertEquals(
+          plan.jig().get().plates().stream().map(plate -> plate.boundary()).toList(),
+          Written.each(jig.get("plates")).map(p -> outline(p.get("boundary"))).toList());
+      assertEquals(
+          plan.jig().get().placed().stream().map(placed -> placed.plate().mark()).toList(),
+          Written.each(jig.get("placed")).map(p -> p.get("plate").asString()).toList());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everyChainAddsUpAsWritten(Plan plan) throws IOException, ExportException {
+    JsonNode chains = Written.plan(plan).get("chains");
+    assertEquals(plan.chains().size(), chains.size());
+    for (JsonNode chain : chains) {
+      BigDecimal sum =
+          Written.each(chain.get("links"))
+              .map(link -> link.get("length").decimalValue())
+              .reduce(BigDecimal.ZERO, BigDecimal::add);
+      assertEquals(0, sum.compareTo(chain.get("total").decimalValue()), chain::toString);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void everyNameThatIsUsedIsDeclared(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan);
+    Set<String> parts = names(read.get("parts"), "mark");
+    Set<String> pieces = names(read.get("pieces"), "id");
+    List<String> used = new ArrayList<>();
+    read.get("groups").forEach(g -> g.get("pieces").forEach(id -> used.add(id.asString())));
+    for (JsonNode joint : read.get("joints")) {
+      used.addAll(texts(joint, "upright", "rail"));
+      joint.get("pins").forEach(pin -> used.addAll(texts(pin, "dowel")));
+    }
+    read.get("fasteners").forEach(f -> used.addAll(texts(f, "through", "into")));
+    assertTrue(pieces.containsAll(used), used::toString);
+    assertTrue(parts.containsAll(names(read.get("pieces"), "part")));
+    assertTrue(parts.containsAll(names(read.get("cutList"), "part")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void theFindingsAreWordForWord(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan);
+    assertEquals(
+        plan.findings().stream()
+            .map(
+                f -> List.of(f.severity().word(), f.subject(), f.message(), f.advice(), f.source()))
+            .toList(),
+        Written.each(read.get("findings"))
+            .map(f -> texts(f, "severity", "subject", "message", "advice", "source"))
+            .toList());
+  }
+
+  @Test
+  void anyTitleIsReadBackWordForWord() throws IOException, ExportException {
+    for (String title : SamplePlans.ODD_TITLES) {
+      assertEquals(title, Written.plan(SamplePlans.titled(title)).get("title").asString());
+    }
+  }
+
+  /** corner + a × length + b × width + c × thickness, as the schema has it. */
+  private static List<Long> inRack(JsonNode placement, List<Long> own) {
+    long[] at = nm(placement.get("corner")).stream().mapToLong(Long::longValue).toArray();
+    List<String> ways = texts(placement, "length", "width", "thickness");
+    for (int i = 0; i < ways.size(); i++) {
+      int axis = "xyz".indexOf(ways.get(i).charAt(1));
+      at[axis] += ways.get(i).charAt(0) == '-' ? -own.get(i) : own.get(i);
+    }
+    return List.of(at[0], at[1], at[2]);
+  }
+
+  private static List<Long> onFace(JsonNode hole, JsonNode shape) {
+    List<Long> size = nm(shape, "length", "width", "thickness");
+    long along = nm(hole, "along").get(0);
+    long across = nm(hole, "across").get(0);
+    return switch (hole.get("face").asString()) {
+      case "back" -> List.of(along, across, 0L);
+      case "face-side" -> List.of(along, across, size.get(2));
+      case "face-edge" -> List.of(along, 0L, across);
+      case "back-edge" -> List.of(along, size.get(1), across);
+      case "start-end" -> List.of(0L, along, across);
+      case "far-end" -> List.of(size.get(0), along, across);
+      default -> throw new AssertionError(hole);
+    };
+  }
+
+  private static Pattern.Feature feature(JsonNode feature) {
+    String operation = feature.get("operation").asString();
+    Optional<Length> depth =
+        Optional.ofNullable(feature.get("depth")).map(node -> new Length(nm(node.decimalValue())));
+    return new Pattern.Feature(
+        Stream.of(Pattern.Operation.values())
+            .filter(value -> value.name().replace('_', '-').equalsIgnoreCase(operation))
+            .findFirst()
+            .orElseThrow(),
+        outline(feature.get("outline")),
+        depth);
+  }
+
+  private static Outline outline(JsonNode outline) {
+    return outline.get("kind").asString().equals("circle")
+        ? new Outline.Circle(
+            point(outline.get("centre")), new Length(nm(outline, "diameter").get(0)))
+        : new Outline.Path(Written.each(outline.get("edges")).map(JsonModelTest::edge).toList());
+  }
+
+  private static Outline.Edge edge(JsonNode edge) {
+    Point2 from = point(edge.get("from"));
+    Point2 to = point(edge.get("to"));
+    return edge.get("kind").asString().equals("line")
+        ? new Outline.Line(from, to)
+        : new Outline.Arc(
+            from, to, point(edge.get("centre")), edge.get("counterClockwise").asBoolean());
+  }
+
+  private static Point2 point(JsonNode point) {
+    List<Long> nm = nm(point);
+    return new Point2(new Length(nm.get(0)), new Length(nm.get(1)));
+  }
+
+  private static JsonNode byName(JsonNode list, String key, JsonNode name) {
+    return byName(list, key, name.asString());
+  }
+
+  private static JsonNode byName(JsonNode list, String key, String name) {
+    return Written.each(list)
+        .filter(node -> node.get(key).asString().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Set<String> names(JsonNode list, String key) {
+    return Written.each(list).map(node -> node.get(key).asString()).collect(Collectors.toSet());
+  }
+
+  private static List<String> texts(JsonNode node, String... keys) {
+    return Stream.of(keys).map(key -> node.get(key).asString()).toList();
+  }
+
+  private static List<Long> nm(JsonNode list) {
+    return Written.each(list).map(node -> nm(node.decimalValue())).toList();
+  }
+
+  private static List<Long> nm(JsonNode node, String... keys) {
+    return Stream.of(keys).map(key -> nm(node.get(key).decimalValue())).toList();
+  }
+
+  private static List<Long> nm(Point3 point) {
+    return List.of(point.x().nanometres(), point.y().nanometres(), point.z().nanometres());
+  }
+
+  private static long nm(BigDecimal millimetres) {
+    return millimetres.multiply(NM_PER_MM).longValueExact();
+  }
+
+  private static List<Long> least(List<Long> one, List<Long> other) {
+    return IntStream.range(0, 3).mapToObj(i -> Math.min(one.get(i), other.get(i))).toList();
+  }
+
+  private static List<Long> greatest(List<Long> one, List<Long> other) {
+    return IntStream.range(0, 3).mapToObj(i -> Math.max(one.get(i), other.get(i))).toList();
+  }
+}
