@@ -25,6 +25,11 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
     return new Solver(sheet, diameter, uprightDepth, rail).close();
   }
 
+  /** The shortest rail, to the nanometre, in which the holes from both ends keep apart. */
+  static Length shortestRail(Worksheet sheet, Length diameter, Length uprightDepth) {
+    return new Solver(sheet, diameter, uprightDepth, Length.ZERO).shortestRail();
+  }
+
   /** The chain as it is printed. */
   Chain chain() {
     return new Links()
@@ -50,6 +55,19 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
     /** The deepest embedment that leaves a diameter of wood between the two holes of a rail. */
     private Length deepest() {
       return rail.minus(diameter).half().minus(glueRoom()).snappedDown(sheet.increment());
+    }
+
+    Length shortestRail() {
+      Optional<Length> given =
+          sheet
+              .file()
+              .joint()
+              .embedment()
+              .map(Given::value)
+              .or(() -> sheet.file().timber().dowel().length().map(l -> l.value().minus(depth)));
+      return given.isPresent()
+          ? given.get().plus(glueRoom()).times(2).plus(new Length(1))
+          : sheet.increment().plus(glueRoom()).times(2).plus(diameter);
     }
 
     private Optional<Sized> embedment() {

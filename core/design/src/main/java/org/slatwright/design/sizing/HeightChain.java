@@ -59,33 +59,41 @@ record HeightChain(HeightSizes sizes, Heights heights, Length railHeight, Length
     return top instanceof RackFile.Top.Above above ? above.height() : Length.ZERO;
   }
 
+  /** Without openings there is one, even; even ones need an upright to share. */
   private static Optional<List<HeightSizes.Entry>> entries(Worksheet sheet) {
     RackFile.Rack rack = sheet.file().rack();
-    List<RackFile.Opening> openings = rack.openings().map(Given::value).orElse(List.of());
-    if (rack.upright().isPresent()) {
-      return Optional.of(
-          rack.openings().isEmpty()
-              ? List.of(HeightSizes.Entry.even(1))
-              : openings.stream().map(HeightChain::entry).toList());
+    Optional<List<RackFile.Opening>> openings = rack.openings().map(Given::value);
+    if (rack.upright().isEmpty()) {
+      return openings.isEmpty() ? ofUnknownHeight(sheet) : fixed(sheet, openings.get());
     }
-    if (rack.openings().isEmpty()) {
-      return sheet.complain(
-          sheet.place("rack"),
-          "nothing says how high the rack is: give rack.upright (the full height of an upright), or"
-              + " rack.openings (the clear height above each shelf but the top one), or both");
-    }
+    return Optional.of(
+        openings.map(HeightChain::entries).orElse(List.of(HeightSizes.Entry.even(1))));
+  }
+
+  private static Optional<List<HeightSizes.Entry>> ofUnknownHeight(Worksheet sheet) {
+    return sheet.complain(
+        sheet.place("rack"),
+        "nothing says how high the rack is: give rack.upright (the full height of an upright), or"
+            + " rack.openings (the clear height above each shelf but the top one), or both");
+  }
+
+  private static Optional<List<HeightSizes.Entry>> fixed(
+      Worksheet sheet, List<RackFile.Opening> openings) {
     Optional<Place> even =
         openings.stream()
-            .filter(o -> o.clear().value() instanceof RackFile.Clear.Even)
-            .map(o -> o.clear().place())
+            .filter(opening -> opening.clear().value() instanceof RackFile.Clear.Even)
+            .map(opening -> opening.clear().place())
             .findFirst();
-    if (even.isPresent()) {
-      return sheet.complain(
-          even.get(),
-          "an even opening takes its share of what the uprights leave, but rack.upright is left"
-              + " out: give rack.upright, or a clear height here");
-    }
-    return Optional.of(openings.stream().map(HeightChain::entry).toList());
+    return even.isEmpty()
+        ? Optional.of(entries(openings))
+        : sheet.complain(
+            even.get(),
+            "an even opening takes its share of what the uprights leave, but rack.upright is left"
+                + " out: give rack.upright, or a clear height here");
+  }
+
+  private static List<HeightSizes.Entry> entries(List<RackFile.Opening> openings) {
+    return openings.stream().map(HeightChain::entry).toList();
   }
 
   private static HeightSizes.Entry entry(RackFile.Opening opening) {

@@ -55,7 +55,7 @@ final class HeightChanges {
   private void tryUpright() {
     HeightSizes free = sizes.withoutUpright();
     Optional<Length> sum = free.close().map(heights -> heights.upright().length());
-    if (sum.filter(this::canBeCut).isPresent()) {
+    if (sum.filter(this::canBeCut).filter(new LongestStock(sheet)::holdsUpright).isPresent()) {
       propose(
           sizes.withUpright(sum.get()),
           "rack.upright=" + sheet.spell(sum.get()),

@@ -22,31 +22,39 @@ final class LongestStock {
     this.endTrim = sheet.file().shop().endTrim();
   }
 
+  boolean holdsUpright(Length length) {
+    return longestFrameStock().filter(length::isMoreThan).isEmpty();
+  }
+
+  /** Rails of their own stock have no lengths listed. */
+  boolean holdsRail(Length length) {
+    return sheet.file().timber().railSection().isPresent() || holdsUpright(length);
+  }
+
   void checkUprights(HeightChain chain) {
     Length needed = chain.heights().upright().length();
-    Optional<Length> longest = longestFrameStock();
-    if (longest.filter(needed::isMoreThan).isPresent()) {
-      Length usable = longest.get().snappedDown(sheet.increment());
+    if (!holdsUpright(needed)) {
+      Length longest = longestFrameStock().orElseThrow();
+      Length usable = longest.snappedDown(sheet.increment());
       boolean closes = usable.isPositive() && chain.sizes().withUpright(usable).close().isPresent();
       sheet.complain(
           sheet.place("rack.upright"),
-          tooShort("uprights", needed, "timber.frame.lengths", longest.get()),
+          tooShort("uprights", needed, "timber.frame.lengths", longest),
           closes
               ? List.of(sheet.change("rack.upright", usable, "uprights of " + sheet.show(usable)))
               : List.of());
     }
   }
 
-  /** Rails of their own stock have no lengths listed. */
   void checkRails(SlatRowChain chain) {
-    Optional<Length> longest = longestFrameStock();
-    boolean ofFrameStock = sheet.file().timber().railSection().isEmpty();
-    if (ofFrameStock && longest.filter(chain.rail()::isMoreThan).isPresent()) {
-      Length usable = longest.get().snappedDown(sheet.increment());
-      boolean closes = usable.isPositive() && chain.sizes().withRail(usable).close().isPresent();
+    if (!holdsRail(chain.rail())) {
+      Length longest = longestFrameStock().orElseThrow();
+      Length usable = longest.snappedDown(sheet.increment());
+      boolean takesDowels = !usable.isLessThan(chain.sizes().leastRail());
+      boolean closes = takesDowels && chain.sizes().withRail(usable).close().isPresent();
       sheet.complain(
           sheet.place("rack.rail-length"),
-          tooShort("rails", chain.rail(), "timber.frame.lengths", longest.get()),
+          tooShort("rails", chain.rail(), "timber.frame.lengths", longest),
           closes
               ? List.of(sheet.change("rack.rail-length", usable, "rails of " + sheet.show(usable)))
               : List.of());

@@ -55,10 +55,14 @@ final class RowChanges {
   }
 
   private void tryRail(Length length) {
-    propose(
-        sizes.withRail(length),
-        "rack.rail-length=" + sheet.spell(length),
-        "rails of " + sheet.show(length));
+    boolean canBeMade =
+        !length.isLessThan(sizes.leastRail()) && new LongestStock(sheet).holdsRail(length);
+    if (canBeMade) {
+      propose(
+          sizes.withRail(length),
+          "rack.rail-length=" + sheet.spell(length),
+          "rails of " + sheet.show(length));
+    }
   }
 
   /** The first number of slats in that direction that leaves a usable gap. */

@@ -11,31 +11,35 @@ import org.slatwright.design.rackfile.RackFile.Range;
  * @param width of a slat
  * @param increment that solved lengths snap to
  * @param range that gaps should keep within
+ * @param leastRail the shortest in which the dowels from both ends keep apart
  * @param binding whether the maker gave that range, so that no gap may leave it
  */
 record RowSizes(
     Length width,
     Length increment,
     Range range,
+    Length leastRail,
     boolean binding,
     Optional<Length> rail,
     Optional<Integer> count,
     Optional<Length> gap) {
 
   RowSizes withRail(Length length) {
-    return new RowSizes(width, increment, range, binding, Optional.of(length), count, gap);
+    return new RowSizes(
+        width, increment, range, leastRail, binding, Optional.of(length), count, gap);
   }
 
   RowSizes withCount(int slats) {
-    return new RowSizes(width, increment, range, binding, rail, Optional.of(slats), gap);
+    return new RowSizes(width, increment, range, leastRail, binding, rail, Optional.of(slats), gap);
   }
 
   RowSizes withGap(Length length) {
-    return new RowSizes(width, increment, range, binding, rail, count, Optional.of(length));
+    return new RowSizes(
+        width, increment, range, leastRail, binding, rail, count, Optional.of(length));
   }
 
   RowSizes withRange(Range other) {
-    return new RowSizes(width, increment, other, true, rail, count, gap);
+    return new RowSizes(width, increment, other, leastRail, true, rail, count, gap);
   }
 
   /** The row when it closes, empty when these sizes cannot. */
@@ -43,13 +47,10 @@ record RowSizes(
     if (rail.isEmpty()) {
       return count.flatMap(slats -> laid(builtUp(slats), slats, gapOf(slats)));
     }
-    if (count.isPresent()) {
-      int slats = count.get();
-      return laid(rail.get(), slats, slats == 1 || gap.isPresent() ? gapOf(slats) : spread(slats));
-    }
-    int slats = gap.isPresent() ? mostAt(gap.get()) : mostAt(narrowest());
-    return laid(rail.get(), slats, slats == 1 || gap.isPresent() ? gapOf(slats) : spread(slats))
-        .filter(row -> gap.isPresent() || isClose(row));
+    int slats = count.orElseGet(() -> mostAt(gap.orElse(narrowest())));
+    Length chosen = slats == 1 || gap.isPresent() ? gapOf(slats) : spread(slats);
+    boolean free = count.isEmpty() && gap.isEmpty();
+    return laid(rail.get(), slats, chosen).filter(row -> !free || isClose(row));
   }
 
   /** The gap that shares the rail equally, snapped down; negative when the slats are too wide. */

@@ -25,17 +25,20 @@ public final class Sizing {
   private final Optional<DowelChain> dowel;
   private final Optional<Rack.Fixing> fixing;
 
-  /** Solves what can be solved, so that independent problems all come to light at once. */
+  /**
+   * Solves what can be solved, each after what it needs, so that independent problems all come to
+   * light at once.
+   */
   private Sizing(RackFile file) {
     sheet = new Worksheet(file);
     upright = Sections.upright(sheet);
     rail = Sections.rail(sheet);
     slat = Sections.slat(sheet);
     height = slat.flatMap(s -> HeightChain.close(sheet, rail.second(), s.first()));
-    row = slat.flatMap(s -> SlatRowChain.close(sheet, s.second()));
-    width = WidthChain.close(sheet);
     pattern = DowelPattern.choose(sheet, upright, rail);
-    dowel = pattern.flatMap(p -> row.flatMap(r -> dowel(p, r)));
+    row = slat.flatMap(s -> SlatRowChain.close(sheet, s.second(), leastRail()));
+    width = WidthChain.close(sheet);
+    dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
     fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail.second(), s.first()));
     checkStock();
     NotUsedYet.tell(sheet);
@@ -56,8 +59,26 @@ public final class Sizing {
     return sizing.rack();
   }
 
-  private Optional<DowelChain> dowel(DowelPattern dowels, SlatRowChain slatRow) {
-    return DowelChain.close(sheet, dowels.diameter(), upright.second(), slatRow.rail());
+  private Length leastRail() {
+    return diameter()
+        .map(d -> DowelChain.shortestRail(sheet, d, upright.second()))
+        .orElse(Length.ZERO);
+  }
+
+  /** As given where the pattern has a problem of its own, so that the dowel's own show too. */
+  private Optional<Length> diameter() {
+    Optional<Length> given = sheet.file().timber().dowel().diameter().map(Given::value);
+    return pattern.map(DowelPattern::diameter).or(() -> given);
+  }
+
+  /** As given where the row has a problem of its own. */
+  private Optional<Length> railLength() {
+    Optional<Length> given = sheet.file().rack().railLength().map(Given::value);
+    return row.map(SlatRowChain::rail).or(() -> given);
+  }
+
+  private Optional<DowelChain> dowel(Length diameter, Length railLength) {
+    return DowelChain.close(sheet, diameter, upright.second(), railLength);
   }
 
   private void checkStock() {

@@ -16,8 +16,8 @@ import org.slatwright.design.rackfile.RackFile.Range;
  */
 record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
 
-  static Optional<SlatRowChain> close(Worksheet sheet, Length slatWidth) {
-    RowSizes sizes = sizes(sheet, slatWidth);
+  static Optional<SlatRowChain> close(Worksheet sheet, Length slatWidth, Length leastRail) {
+    RowSizes sizes = sizes(sheet, slatWidth, leastRail);
     if (sizes.rail().isEmpty() && sizes.count().isEmpty()) {
       return sheet.complain(
           sheet.place("rack"),
@@ -54,7 +54,7 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
         .closing("depth", rail().plus(uprightDepth.times(2)));
   }
 
-  private static RowSizes sizes(Worksheet sheet, Length slatWidth) {
+  private static RowSizes sizes(Worksheet sheet, Length slatWidth, Length leastRail) {
     RackFile.Slats slats = sheet.file().slats();
     Range usual =
         new Range(
@@ -64,6 +64,7 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
         slatWidth,
         sheet.increment(),
         slats.gapRange().map(Given::value).orElse(usual),
+        leastRail,
         slats.gapRange().isPresent(),
         sheet.file().rack().railLength().map(Given::value),
         slats.perShelf().map(Given::value),
@@ -137,22 +138,25 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
     }
     int count = sizes.count().get();
     Length used = sizes.used(count, sizes.gap().orElse(Length.ZERO));
-    if (used.isMoreThan(rail)) {
-      String gaps = sizes.gap().map(gap -> " with gaps of " + sheet.show(gap)).orElse("");
-      return "%s%s take %s, %s more than the rails of %s"
-          .formatted(
-              slats(sheet, sizes, count),
-              gaps,
-              sheet.show(used),
-              sheet.show(used.minus(rail)),
-              sheet.show(rail));
-    }
-    return "%s on rails of %s leave gaps of %s, outside slats.gap-range, %s"
+    return used.isMoreThan(rail)
+        ? tooWideComplaint(sheet, sizes, used)
+        : "%s on rails of %s leave gaps of %s, outside slats.gap-range, %s"
+            .formatted(
+                slats(sheet, sizes, count),
+                sheet.show(rail),
+                sheet.show(sizes.spread(count)),
+                showRange(sheet, sizes.range()));
+  }
+
+  private static String tooWideComplaint(Worksheet sheet, RowSizes sizes, Length used) {
+    Length rail = sizes.rail().orElseThrow();
+    return "%s%s take %s, %s more than the rails of %s"
         .formatted(
-            slats(sheet, sizes, count),
-            sheet.show(rail),
-            sheet.show(sizes.spread(count)),
-            showRange(sheet, sizes.range()));
+            slats(sheet, sizes, sizes.count().orElseThrow()),
+            sizes.gap().map(gap -> " with gaps of " + sheet.show(gap)).orElse(""),
+            sheet.show(used),
+            sheet.show(used.minus(rail)),
+            sheet.show(rail));
   }
 
   private static String unevenComplaint(Worksheet sheet, RowSizes sizes, Length rail) {
