@@ -1,6 +1,7 @@
 package org.slatwright.design.sizing;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.RackFile.Range;
 
@@ -87,10 +88,13 @@ record RowSizes(
     return slats == 1 ? Length.ZERO : gap.orElseGet(this::middle);
   }
 
+  /** On the increment, unless the range is too narrow to hold a multiple of it. */
   private Length middle() {
     Length middle = range.from().plus(range.to()).half();
-    Length snapped = middle.snappedDown(increment);
-    return isWithinRange(snapped) ? snapped : middle;
+    return Stream.of(middle.snappedDown(increment), middle.snappedUp(increment))
+        .filter(this::isWithinRange)
+        .findFirst()
+        .orElse(middle);
   }
 
   private Optional<Row> laid(Length length, int slats, Length chosen) {

@@ -103,7 +103,13 @@ class SizingPropertyTest {
     if (file.rack().railLength().isEmpty()) {
       assertSnapped(rack, rack.rail().length());
     }
-    if (file.slats().gap().isEmpty()) {
+    boolean gapMaySnap =
+        file.slats()
+            .gapRange()
+            .map(range -> range.value().from().snappedUp(rack.increment()))
+            .map(multiple -> !multiple.isMoreThan(file.slats().gapRange().get().value().to()))
+            .orElse(true);
+    if (file.slats().gap().isEmpty() && gapMaySnap) {
       assertSnapped(rack, rack.slats().gap());
     }
     assertSnapped(rack, rack.slats().frontMargin());

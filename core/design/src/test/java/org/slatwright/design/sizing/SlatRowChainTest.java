@@ -99,6 +99,15 @@ class SlatRowChainTest {
   }
 
   @Test
+  void theMiddleGapIsOnTheIncrementWhereTheRangeHoldsOne() throws Exception {
+    String[] narrow = {"slats.per-shelf=4", "increment=5", "slats.gap-range=6..10"};
+    assertEquals(Length.mm(10), solve(WARE_RACK, narrow).slats().gap());
+
+    narrow[2] = "slats.gap-range=6..8";
+    assertEquals(Length.mm(7), solve(WARE_RACK, narrow).slats().gap());
+  }
+
+  @Test
   void aRailThatIsSolvedIsRoundedUp() throws Exception {
     // 4 x 92.3 + 3 x 10 = 399.2, so 400 and 0.8 of slack
     Rack rack =
