@@ -25,6 +25,7 @@ final class Kinds {
   private static final String SECTION_FORMS = "44 x 70, 44 x 70 mm or 1 1/2 x 3 1/2 in";
   private static final String RANGE_FORMS = "3..20, 3..20 mm or 1/8..3/4 in";
   private static final String PRICE_FORMS = "a number such as 5.90, in one currency throughout";
+  private static final Pattern COUNT = Pattern.compile("\\d{1,9}");
   private static final Pattern PRICE = Pattern.compile("\\d{1,7}(\\.\\d{1,4})?");
   private static final Pattern MASS = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,9})?) *(kg|g|lb)");
   private static final long MOST_GRAMS = 10_000_000;
@@ -32,6 +33,7 @@ final class Kinds {
   /** The avoirdupois pound by the International Yard and Pound Agreement of 1959. */
   private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
 
+  private static final Pattern FRACTION = Pattern.compile(".*\\d/\\d.*");
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("\\d{1,9},\\d{1,9} *(?:mm|cm|m|in|\"|kg|g|lb)?");
 
@@ -107,14 +109,18 @@ final class Kinds {
 
   /** A whole number. */
   static Kind<Integer> count(int least, int most) {
-    String forms = "a whole number from " + least + " to " + most;
+    String all = "a whole number from " + least + " to " + most;
+    String forms = most == least + 1 ? least + " or " + most : all;
     return new Kind<>(
         forms,
         least,
         text -> {
-          int count = text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;
+          if (!COUNT.matcher(text).matches()) {
+            throw new Unreadable("is not a count");
+          }
+          int count = Integer.parseInt(text);
           if (count < least || count > most) {
-            throw new Unreadable("is not right");
+            throw new Unreadable("is out of range");
           }
           return count;
         });
@@ -211,10 +217,16 @@ final class Kinds {
   }
 
   private static Unreadable notA(String kind, String text) {
-    String advice =
-        DECIMAL_COMMA.matcher(text).matches()
-            ? "write a point, not a comma: " + text.replace(',', '.')
-            : "";
-    return new Unreadable("is not a " + kind, advice);
+    return new Unreadable("is not a " + kind, hint(text));
+  }
+
+  /** The likeliest slip, if one is likely. */
+  private static String hint(String text) {
+    if (DECIMAL_COMMA.matcher(text).matches()) {
+      return "write a point, not a comma: " + text.replace(',', '.');
+    }
+    return FRACTION.matcher(text).matches()
+        ? "write a fraction in halves, 4ths, 8ths … 64ths, such as 1 3/4 in, or a decimal"
+        : "";
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /** Guesses which key, or other known word, a maker meant. */
 public final class NearestKey {
@@ -15,14 +16,20 @@ public final class NearestKey {
    * hyphens, underscores and blanks do not count; two letters swapped count as one slip.
    */
   public static Optional<String> to(String written, Collection<String> known) {
-    String plain = plain(written);
-    return known.stream()
-        .filter(key -> distance(plain, plain(key)) <= most(key))
-        .min(Comparator.comparingInt(key -> distance(plain, plain(key))));
+    return nearest(written, known, key -> 1 + key.length() / 4);
   }
 
-  private static int most(String key) {
-    return Math.max(1, key.length() / 3);
+  /** The known key that is at most one slip away. */
+  static Optional<String> oneSlipFrom(String written, Collection<String> known) {
+    return nearest(written, known, key -> 1);
+  }
+
+  private static Optional<String> nearest(
+      String written, Collection<String> known, ToIntFunction<String> most) {
+    String plain = plain(written);
+    return known.stream()
+        .filter(key -> distance(plain, plain(key)) <= most.applyAsInt(key))
+        .min(Comparator.comparingInt(key -> distance(plain, plain(key))));
   }
 
   private static String plain(String key) {

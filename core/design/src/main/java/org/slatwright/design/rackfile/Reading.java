@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * One reading of a file. It learns which keys there are from what the reader asks for, so that a
@@ -15,6 +16,7 @@ import java.util.TreeMap;
 final class Reading {
 
   private static final int MOST_HOMES = 2;
+  private static final Pattern INDEX = Pattern.compile("\\[\\d+]");
 
   private final Complaints complaints;
   private final List<Unknown> unknown = new ArrayList<>();
@@ -62,9 +64,11 @@ final class Reading {
 
   private String advice(Unknown one) {
     Set<String> here = asked.getOrDefault(anyEntry(one.group), Set.of());
-    return NearestKey.to(one.member.key(), here)
-        .map(key -> "did you mean " + key + "?")
-        .or(() -> home(one.member.key()).map(group -> "it belongs in " + group))
+    String key = one.member.key();
+    return NearestKey.oneSlipFrom(key, here)
+        .map(near -> "did you mean " + near + "?")
+        .or(() -> home(key).map(group -> "it belongs in " + group))
+        .or(() -> NearestKey.to(key, here).map(near -> "did you mean " + near + "?"))
         .orElse("write " + String.join(", ", here));
   }
 
@@ -73,13 +77,13 @@ final class Reading {
     List<String> homes =
         asked.entrySet().stream()
             .filter(group -> group.getValue().contains(key))
-            .map(group -> group.getKey().isEmpty() ? "the outermost level" : group.getKey())
+            .map(group -> group.getKey().isEmpty() ? "the outermost group" : group.getKey())
             .toList();
     boolean few = !homes.isEmpty() && homes.size() <= MOST_HOMES;
     return few ? Optional.of(String.join(" or ", homes).replace("[]", "")) : Optional.empty();
   }
 
   private static String anyEntry(String path) {
-    return path.replaceAll("\\[\\d+]", "[]");
+    return INDEX.matcher(path).replaceAll("[]");
   }
 }

@@ -86,7 +86,7 @@ record Setting(Place place, KeyPath path, Optional<Node> value) {
     List<Node> entries = new ArrayList<>(sequence.entries());
     if (index > entries.size()) {
       String next = at + "[" + entries.size() + "]";
-      throw new Unreadable(at + " has " + entries.size() + " entries; the next would be " + next);
+      throw new Unreadable(at + " ends before that; the next entry would be " + next);
     }
     boolean fresh = index == entries.size();
     Optional<Node> old = fresh ? Optional.empty() : Optional.of(entries.get(index));

@@ -43,7 +43,7 @@ record TimberKeys(Kinds kinds) {
       return Optional.empty();
     }
     Fields group = rails.get().asGroup("{ section: 44 x 70 mm }");
-    Given<Section> section = group.required("section", kinds.section(), "44 x 44 mm");
+    Given<Section> section = group.required("section", kinds.section(), "44 x 70 mm");
     group.close();
     return Optional.of(section);
   }

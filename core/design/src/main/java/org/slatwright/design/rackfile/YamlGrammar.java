@@ -32,8 +32,8 @@ final class YamlGrammar {
       return "a tab; indent with spaces";
     }
     if (problem.contains("mapping values are not allowed")) {
-      return "a second colon on the line; put quotes around a text that holds one, or check the"
-          + " indentation";
+      return "a colon too many here, or one missing above; write \"key: value\", and quotes around a"
+          + " text that holds a colon";
     }
     if (problem.contains("could not find expected ':'")) {
       return "a key without its colon just before here; write \"key: value\"";
@@ -66,6 +66,21 @@ final class YamlGrammar {
       return "this does not belong to what stands above; check the indentation, and that there is no"
           + " \"---\" or \"...\" in between";
     }
-    return "not YAML: " + problem.strip();
+    return ofASign(problem);
+  }
+
+  /** Signs that mean something at the start of a value; a maker hardly ever wants that. */
+  private static String ofASign(String problem) {
+    if (problem.contains("chomping") || problem.contains("indentation indicator")
+        || problem.contains("comment or a line break")) {
+      return "| and > begin a text of several lines; put quotes around a text that begins with one";
+    }
+    if (problem.contains("alphabetic") || problem.contains("unexpected character")) {
+      return "& and * begin a name; put quotes around a text that begins with one";
+    }
+    if (problem.contains("URI") || problem.contains("tag") || problem.contains("'!'")) {
+      return "! begins a tag; put quotes around a text that begins with one";
+    }
+    return "not YAML here; put quotes around texts that hold signs such as { [ & * ! | > % ?";
   }
 }

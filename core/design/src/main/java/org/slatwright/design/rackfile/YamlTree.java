@@ -30,19 +30,22 @@ final class YamlTree {
   private static final int DEEPEST = 20;
   private static final int MOST_NODES = 10_000;
   private static final int MOST_ALIASES = 20;
-  private static final String TEXT_TAG = "tag:yaml.org,2002:str";
+  private static final String STANDARD_TAG = "tag:yaml.org,2002:";
+  private static final String TEXT_TAG = STANDARD_TAG + "str";
 
   private final Function<Mark, Place> placing;
   private final Place start;
   private final Complaints complaints;
   private final Iterator<Event> events;
   private final Map<Anchor, Node> anchors = new HashMap<>();
+  private Place reached;
   private int nodes;
   private int aliases;
 
   private YamlTree(String text, Place start, Function<Mark, Place> placing, Complaints complaints) {
     this.placing = placing;
     this.start = start;
+    this.reached = start;
     this.complaints = complaints;
     LoadSettings settings = LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
     this.events = new Parse(settings).parseString(text).iterator();
@@ -86,10 +89,15 @@ final class YamlTree {
 
   private Event next() throws RackFileException {
     try {
-      return events.next();
+      Event event = events.next();
+      reached = place(event);
+      return event;
     } catch (YamlEngineException e) {
       Place place = YamlGrammar.mark(e).map(placing).orElse(start);
       throw complaints.fatal(place, YamlGrammar.complaint(e));
+    } catch (RuntimeException e) {
+      // The parser trips over "\\x" at the very end, and perhaps over more that nobody has met yet.
+      throw complaints.fatal(reached, "not YAML from here on; look for an unfinished \\ sequence");
     }
   }
 
@@ -161,8 +169,12 @@ final class YamlTree {
     if (tag.isPresent() && !tag.get().equals(TEXT_TAG) && !tag.get().equals("!")) {
       complaints.add(
           place(event),
-          "tag " + Quoted.of(tag.get()) + " has no meaning in a rack file; delete it");
+          "tag " + Quoted.of(shortTag(tag.get())) + " has no meaning in a rack file; delete it");
     }
+  }
+
+  private static String shortTag(String tag) {
+    return tag.startsWith(STANDARD_TAG) ? "!!" + tag.substring(STANDARD_TAG.length()) : tag;
   }
 
   private void count(int more, Place at) throws RackFileException {

@@ -2,8 +2,7 @@ package org.slatwright.design.rackfile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
-import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -20,13 +19,12 @@ class RackFileReaderTest {
     assertEquals("rack.upright", file.rack().upright().get().key());
   }
 
-  static RackFile read(String resource, String... settings) throws Exception {
-    return RackFileReader.read(bytes(resource), resource, List.of(settings));
+  static RackFile read(String resource, String... settings) throws RackFileException {
+    byte[] bytes = text(resource).getBytes(StandardCharsets.UTF_8);
+    return RackFileReader.read(bytes, resource, List.of(settings));
   }
 
-  static byte[] bytes(String resource) throws IOException {
-    try (InputStream in = RackFileReaderTest.class.getResourceAsStream(resource)) {
-      return in.readAllBytes();
-    }
+  static String text(String resource) {
+    return Resource.text(resource);
   }
 }
