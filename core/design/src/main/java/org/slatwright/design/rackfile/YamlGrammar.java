@@ -71,14 +71,18 @@ final class YamlGrammar {
 
   /** Signs that mean something at the start of a value; a maker hardly ever wants that. */
   private static String ofASign(String problem) {
-    if (problem.contains("chomping") || problem.contains("indentation indicator")
+    if (problem.contains("chomping")
+        || problem.contains("indentation indicator")
         || problem.contains("comment or a line break")) {
       return "| and > begin a text of several lines; put quotes around a text that begins with one";
     }
     if (problem.contains("alphabetic") || problem.contains("unexpected character")) {
       return "& and * begin a name; put quotes around a text that begins with one";
     }
-    if (problem.contains("URI") || problem.contains("tag") || problem.contains("'!'")) {
+    if (problem.contains("URI")
+        || problem.contains("tag")
+        || problem.contains("'!'")
+        || problem.contains("'>'")) {
       return "! begins a tag; put quotes around a text that begins with one";
     }
     return "not YAML here; put quotes around texts that hold signs such as { [ & * ! | > % ?";
