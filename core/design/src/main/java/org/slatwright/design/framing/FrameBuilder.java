@@ -20,16 +20,15 @@ final class FrameBuilder {
   private final Rack rack;
   private final Grid grid;
   private final PartSet parts;
+  private final PieceIds ids;
   private final List<List<Piece>> rails = new ArrayList<>();
   private final List<Joint> joints = new ArrayList<>();
-  private int uprightsPlaced;
-  private int railsPlaced;
-  private int dowelsPlaced;
 
-  FrameBuilder(Rack rack, Grid grid, PartSet parts) {
+  FrameBuilder(Rack rack, Grid grid, PartSet parts, PieceIds ids) {
     this.rack = rack;
     this.grid = grid;
     this.parts = parts;
+    this.ids = ids;
   }
 
   /** The rails of each frame built so far, each from the floor up. */
@@ -72,13 +71,13 @@ final class FrameBuilder {
   }
 
   private Piece upright(Placement placement) {
-    return new Piece("U-" + ++uprightsPlaced, parts.upright(), placement);
+    return new Piece(ids.next(parts.upright()), parts.upright(), placement);
   }
 
   private Piece rail(int frame, int shelf) {
     Point3 corner = new Point3(grid.railLeft(frame), grid.railFront(), grid.railUnderside(shelf));
     return new Piece(
-        "R-" + ++railsPlaced,
+        ids.next(parts.rail()),
         parts.rail(),
         new Placement(corner, Direction.PLUS_Y, Direction.PLUS_Z));
   }
@@ -105,7 +104,7 @@ final class FrameBuilder {
     Length half = rack.joint().diameter().half();
     Point3 corner = bore.mouth().moved(Direction.MINUS_Z, half).moved(thickness.opposite(), half);
     return new Piece(
-        "D-" + ++dowelsPlaced,
+        ids.next(parts.dowel()),
         parts.dowel(),
         new Placement(corner, bore.inward(), Direction.PLUS_Z));
   }

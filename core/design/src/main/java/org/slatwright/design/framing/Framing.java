@@ -17,12 +17,13 @@ public final class Framing {
   public static Assembly frame(Rack rack) {
     Grid grid = new Grid(rack);
     PartSet parts = PartSet.of(rack, grid);
-    FrameBuilder frames = new FrameBuilder(rack, grid, parts);
+    PieceIds ids = new PieceIds();
+    FrameBuilder frames = new FrameBuilder(rack, grid, parts, ids);
     List<Group> groups = new ArrayList<>();
     for (int frame = 0; frame < rack.frames(); frame++) {
       groups.add(frames.build(frame));
     }
-    ShelfBuilder shelves = new ShelfBuilder(rack, grid, parts, frames.rails());
+    ShelfBuilder shelves = new ShelfBuilder(rack, grid, parts, ids, frames.rails());
     for (int shelf = 0; shelf < rack.shelves(); shelf++) {
       groups.add(shelves.build(shelf));
     }

@@ -22,15 +22,16 @@ final class ShelfBuilder {
   private final Rack rack;
   private final Grid grid;
   private final PartSet parts;
+  private final PieceIds ids;
   private final List<List<Piece>> rails;
   private final List<Fastener> fasteners = new ArrayList<>();
-  private int slatsPlaced;
 
   /** With the rails of each frame, each from the floor up. */
-  ShelfBuilder(Rack rack, Grid grid, PartSet parts, List<List<Piece>> rails) {
+  ShelfBuilder(Rack rack, Grid grid, PartSet parts, PieceIds ids, List<List<Piece>> rails) {
     this.rack = rack;
     this.grid = grid;
     this.parts = parts;
+    this.ids = ids;
     this.rails = rails;
   }
 
@@ -48,9 +49,7 @@ final class ShelfBuilder {
         Part part = parts.slat(lengths.get(run));
         Piece slat =
             new Piece(
-                part.mark() + "-" + ++slatsPlaced,
-                part,
-                new Placement(corner, Direction.PLUS_X, Direction.PLUS_Y));
+                ids.next(part), part, new Placement(corner, Direction.PLUS_X, Direction.PLUS_Y));
         slats.add(slat);
         fasten(slat, shelf);
       }
@@ -87,26 +86,34 @@ final class ShelfBuilder {
   }
 
   /**
-   * Where along the slat a fastener goes: to the left and right of the rail's middle in turn, clear
-   * of the dowel that lies there, so that a row does not split one line of grain; in the middle of
-   * the bearing where the slat only reaches half over.
+   * Where along the slat a fastener goes, always beside the dowel that lies in the middle of the
+   * rail: to the left and right in turn, so that a row does not split one line of grain; on the
+   * side of the slat where it reaches half over.
    */
   private Length across(Piece slat, Piece rail, int index) {
     Box bearer = rail.box();
-    Length left = Length.max(slat.box().low().x(), bearer.low().x());
-    Length right = Length.min(slat.box().high().x(), bearer.high().x());
-    Length middle = left.plus(right.minus(left).half());
-    boolean whole = left.equals(bearer.low().x()) && right.equals(bearer.high().x());
-    if (!whole) {
-      return middle;
+    Length middle = bearer.low().x().plus(rack.rail().width().half());
+    Length beside = besideDowel();
+    Length onHalf = Length.max(beside, rack.rail().width().dividedBy(4));
+    if (slat.box().high().x().isLessThan(bearer.high().x())) {
+      return middle.minus(onHalf);
     }
-    return index % 2 == 0 ? middle.minus(offset()) : middle.plus(offset());
+    if (slat.box().low().x().isMoreThan(bearer.low().x())) {
+      return middle.plus(onHalf);
+    }
+    return index % 2 == 0 ? middle.minus(beside) : middle.plus(beside);
   }
 
-  private Length offset() {
+  /**
+   * From the middle of a rail: clear of the dowel, but two diameters from the edge of the rail
+   * where there is room for both; a fastener that only passes the dowel still holds, one that meets
+   * it does not.
+   */
+  private Length besideDowel() {
     Length diameter = rack.fixing().diameter();
-    Length wanted = rack.joint().diameter().half().plus(diameter.half()).plus(CLEAR_OF_DOWEL);
+    Length passing = rack.joint().diameter().half().plus(diameter.half());
+    Length clear = passing.plus(CLEAR_OF_DOWEL).snappedUp(rack.increment());
     Length most = rack.rail().width().half().minus(diameter.times(2));
-    return Length.max(Length.ZERO, Length.min(wanted.snappedUp(rack.increment()), most));
+    return Length.max(passing, Length.min(clear, most));
   }
 }
