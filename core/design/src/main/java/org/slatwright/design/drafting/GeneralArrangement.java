@@ -13,6 +13,7 @@ import org.slatwright.api.drawing.View;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Axis;
+import org.slatwright.api.model.Box;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -32,12 +33,14 @@ final class GeneralArrangement {
 
   private final Rack rack;
   private final Assembly assembly;
+  private final Box extent;
   private final LengthFormat lengths;
   private final Angle angle;
 
   GeneralArrangement(Rack rack, Assembly assembly) {
     this.rack = rack;
     this.assembly = assembly;
+    this.extent = assembly.extent();
     this.lengths = new LengthFormat(rack.units());
     this.angle = Angle.of(rack.units());
   }
@@ -78,7 +81,7 @@ final class GeneralArrangement {
   }
 
   private double size(Axis axis, Scale scale) {
-    return assembly.extent().size(axis).inMm() * scale.factor();
+    return extent.size(axis).inMm() * scale.factor();
   }
 
   private List<View> views(SheetFrame frame, Scale scale) {

@@ -21,8 +21,15 @@ import org.slatwright.api.model.Shape;
  * @param scale of the view
  * @param left where its left edge lies on the sheet, in mm
  * @param bottom where its lower edge lies
+ * @param extent what the rack covers on the picture; found once, since every point asks for it
  */
-record RackView(Assembly assembly, Projection projection, Scale scale, double left, double bottom) {
+record RackView(
+    Assembly assembly,
+    Projection projection,
+    Scale scale,
+    double left,
+    double bottom,
+    Projection.Rect extent) {
 
   /** A dowel thinner than this on paper is drawn as its axis alone when seen from the side. */
   private static final double THINNEST_ROD = 1.5;
@@ -30,12 +37,17 @@ record RackView(Assembly assembly, Projection projection, Scale scale, double le
   private static final double AXIS_OVERRUN = 1;
   private static final double NM_PER_MM = 1e6;
 
+  /** The view of {@code assembly}, all of it. */
+  RackView(Assembly assembly, Projection projection, Scale scale, double left, double bottom) {
+    this(assembly, projection, scale, left, bottom, projection.cover(assembly.extent()));
+  }
+
   double width() {
-    return onPaper(extent().width());
+    return onPaper(extent.width());
   }
 
   double height() {
-    return onPaper(extent().height());
+    return onPaper(extent.height());
   }
 
   double right() {
@@ -48,12 +60,12 @@ record RackView(Assembly assembly, Projection projection, Scale scale, double le
 
   /** Where a place of the picture lies on the sheet across, in mm. */
   double x(long u) {
-    return left + onPaper(u - extent().left());
+    return left + onPaper(u - extent.left());
   }
 
   /** Where a place of the picture lies on the sheet upwards, in mm. */
   double y(long v) {
-    return bottom + onPaper(v - extent().bottom());
+    return bottom + onPaper(v - extent.bottom());
   }
 
   /** What a piece covers, in mm on the sheet: left, bottom, right, top. */
@@ -70,8 +82,7 @@ record RackView(Assembly assembly, Projection projection, Scale scale, double le
     for (VisibleLines.Stroke stroke : VisibleLines.of(outlined, projection)) {
       byPiece.get(stroke.piece()).add(line(stroke));
     }
-    List<Piece> opaque =
-        assembly.pieces().stream().filter(piece -> piece.part().role() != Role.DOWEL).toList();
+    List<VisibleLines.Solid> opaque = VisibleLines.solids(opaquePieces(), projection);
     for (Piece dowel : assembly.pieces(Role.DOWEL)) {
       byPiece.get(dowel).addAll(rod(dowel, opaque));
     }
@@ -79,6 +90,10 @@ record RackView(Assembly assembly, Projection projection, Scale scale, double le
         .filter(entry -> !entry.getValue().isEmpty())
         .map(entry -> cluster(entry.getKey(), entry.getValue()))
         .toList();
+  }
+
+  private List<Piece> opaquePieces() {
+    return assembly.pieces().stream().filter(piece -> piece.part().role() != Role.DOWEL).toList();
   }
 
   private Figure cluster(Piece piece, List<Figure> figures) {
@@ -98,7 +113,7 @@ record RackView(Assembly assembly, Projection projection, Scale scale, double le
   /**
    * A rod seen on end is a circle where it comes to the surface; a thin one seen aside, its axis.
    */
-  private List<Figure> rod(Piece rod, List<Piece> opaque) {
+  private List<Figure> rod(Piece rod, List<VisibleLines.Solid> opaque) {
     double[] cover = cover(rod);
     if (isOnEnd(rod)) {
       PaperPoint centre = new PaperPoint((cover[0] + cover[2]) / 2, (cover[1] + cover[3]) / 2);
@@ -128,10 +143,6 @@ record RackView(Assembly assembly, Projection projection, Scale scale, double le
 
   private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
     return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
-  }
-
-  private Projection.Rect extent() {
-    return projection.cover(assembly.extent());
   }
 
   private double onPaper(long nanometres) {

@@ -23,7 +23,8 @@ final class VisibleLines {
   /** A stretch of an edge of a piece. */
   record Stroke(Piece piece, boolean horizontal, long at, long from, long to, boolean visible) {}
 
-  private record Solid(Piece piece, Rect cover, long depth) {}
+  /** What a piece covers of the picture, and how far away. */
+  record Solid(Piece piece, Rect cover, long depth) {}
 
   private record Line(boolean horizontal, long at) {}
 
@@ -35,10 +36,7 @@ final class VisibleLines {
 
   private VisibleLines(List<Piece> pieces, Projection projection) {
     nearestFirst =
-        pieces.stream()
-            .map(piece -> solid(piece, projection))
-            .sorted(Comparator.comparingLong(Solid::depth))
-            .toList();
+        solids(pieces, projection).stream().sorted(Comparator.comparingLong(Solid::depth)).toList();
     nearestFirst.forEach(solid -> index.insert(envelope(solid.cover()), solid));
   }
 
@@ -47,13 +45,17 @@ final class VisibleLines {
     return new VisibleLines(pieces, projection).strokes();
   }
 
+  /** Each piece as it lies on the picture. */
+  static List<Solid> solids(List<Piece> pieces, Projection projection) {
+    return pieces.stream().map(piece -> solid(piece, projection)).toList();
+  }
+
   /** Whether the middle of {@code piece} is seen, among {@code others}. */
-  static boolean isSeen(Piece piece, List<Piece> others, Projection projection) {
+  static boolean isSeen(Piece piece, List<Solid> others, Projection projection) {
     Solid own = solid(piece, projection);
     long u = own.cover().left() + own.cover().width() / 2;
     long v = own.cover().bottom() + own.cover().height() / 2;
     return others.stream()
-        .map(other -> solid(other, projection))
         .filter(other -> other.depth() < own.depth())
         .map(Solid::cover)
         .noneMatch(c -> c.left() < u && u < c.right() && c.bottom() < v && v < c.top());
