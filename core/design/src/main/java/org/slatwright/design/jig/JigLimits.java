@@ -16,10 +16,12 @@ final class JigLimits {
   private static final String SOURCE = "common practice, no source";
 
   private final Rack rack;
+  private final Allowances allowances;
   private final LengthFormat lengths;
 
   JigLimits(Rack rack) {
     this.rack = rack;
+    this.allowances = new Allowances(rack.units());
     this.lengths = new LengthFormat(rack.units());
   }
 
@@ -51,7 +53,7 @@ final class JigLimits {
 
   private Optional<Finding> uprightTooShallow() {
     Length depth = rack.upright().depth();
-    Length least = Saddle.GLUE_GAP.plus(Saddle.CORNER_RADIUS.times(2));
+    Length least = allowances.glueGap().plus(allowances.cornerRadius().times(2));
     return depth.isLessThan(least)
         ? warning(
             "the upright is " + show(depth) + " deep; the cheeks need " + show(least),
@@ -79,20 +81,20 @@ final class JigLimits {
   }
 
   private Optional<Finding> sheetTooThick() {
-    return rack.jigSheet().isMoreThan(Saddle.THICKEST_SHEET)
+    return rack.jigSheet().isMoreThan(allowances.thickestSheet())
         ? warning(
             "its plates key together in sheet of at most "
-                + show(Saddle.THICKEST_SHEET)
+                + show(allowances.thickestSheet())
                 + ", shop.jig-sheet is "
                 + show(rack.jigSheet()),
-            "shop.jig-sheet at most " + show(Saddle.THICKEST_SHEET))
+            "shop.jig-sheet at most " + show(allowances.thickestSheet()))
         : Optional.empty();
   }
 
   private Optional<Finding> tooNarrow(Plate plate, Length least) {
     return Webs.of(plate).stream()
         .findFirst()
-        .filter(web -> web.width().isLessThan(least))
+        .filter(web -> web.isNarrowerThan(least))
         .flatMap(web -> warning(narrowWeb(plate, web, least), widen(web, least)));
   }
 
@@ -113,10 +115,15 @@ final class JigLimits {
   private String widen(Webs.Web web, Length least) {
     Length lacking = least.minus(web.width());
     return web.between().equals(Webs.TWO_GUIDE_HOLES)
-        ? "dowels " + show(lacking) + " farther apart, or one dowel a joint"
+        ? "dowels " + show(markedOut(lacking)) + " farther apart, or one dowel a joint"
         : "uprights "
-            + show(lacking.times(2))
+            + show(markedOut(lacking.times(2)))
             + " wider, thinner dowels, or thinner shop.jig-sheet";
+  }
+
+  /** The least measure of a rule that is enough, not counting what {@link Webs} rounds by. */
+  private Length markedOut(Length length) {
+    return length.minus(Webs.STEP).snappedUp(allowances.finest());
   }
 
   private static Optional<Finding> warning(String message, String advice) {

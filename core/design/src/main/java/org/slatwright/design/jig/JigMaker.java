@@ -33,7 +33,7 @@ public final class JigMaker {
         saddle.guideDiameter(),
         saddle.guideDepth(),
         saddle.holes(),
-        Saddle.CLEARANCE,
+        saddle.clearance(),
         new JigUse(rack, saddle).steps());
   }
 }

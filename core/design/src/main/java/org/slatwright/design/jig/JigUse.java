@@ -9,6 +9,14 @@ import org.slatwright.design.sizing.Rack;
 /** Tells the maker how to put the jig together and how to drill with it. */
 final class JigUse {
 
+  /**
+   * Before anything turns. Sources: 29 CFR 1910.133 for the eyes, 29 CFR 1910.213 and common
+   * practice for the rest; from memory.
+   */
+  private static final String SAFETY =
+      "Wear eye protection, clamp frame and jig so that nothing can turn with the bit, keep both"
+          + " hands behind the bit, and wear no gloves or loose sleeves at a turning drill.";
+
   private final Rack rack;
   private final Saddle saddle;
   private final LengthFormat lengths;
@@ -21,7 +29,9 @@ final class JigUse {
 
   /** The steps in order, without numbers. */
   List<String> steps() {
-    return Stream.concat(assembly(), Stream.concat(setting(), drilling())).toList();
+    return Stream.of(Stream.of(SAFETY), assembly(), setting(), drilling())
+        .flatMap(part -> part)
+        .toList();
   }
 
   private Stream<String> assembly() {
@@ -30,19 +40,19 @@ final class JigUse {
             + guidePlates()
             + ", 2 cheeks J2 and 1 register J3 from "
             + show(saddle.sheet())
-            + " sheet, and ease the slots by hand: the tabs of the cheeks fit"
-            + " without play, the register slides.",
+            + " sheet, and ease the slots by hand: the cheeks fit across them without play, the"
+            + " register slides.",
         "Glue the guide plates J1 on top of one another over the tabs of the cheeks J2, the long"
             + " arms of both cheeks pointing the same way; the longer tabs fit the longer slots"
             + " only, so no plate goes on upside down.",
         "Push the register J3 through both cheeks and a waxed "
             + show(saddle.guideDiameter())
-            + " dowel through each row of guide holes to keep all in line, clamp the stack tight"
-            + " against the shoulders of the cheeks over an offcut of the upright, and draw the"
-            + " dowel before the glue sets.",
+            + " dowel through each row of guide holes to keep all in line, slide the stack towards"
+            + " the shorter tabs until it stops, clamp it tight against the shoulders of the cheeks"
+            + " over an offcut of the upright, and draw the dowel before the glue sets.",
         "Try it on the uprights: it slides on with "
-            + show(Saddle.CLEARANCE)
-            + " to spare on each side, and the bit turns freely in it.");
+            + show(saddle.allowances().spare())
+            + " to spare between the cheeks, and the bit turns freely in it.");
   }
 
   private Stream<String> setting() {

@@ -9,13 +9,11 @@ import org.slatwright.design.sizing.Rack;
  * face of the upright towards the rail, z up from the rail edge that the register rests on. The
  * sizes are drawn with the register on the upper edge, so the holes lie at negative z.
  *
- * <p>The clearances, webs and tabs are this project's own workshop rules: common practice, no
- * source.
- *
+ * @param allowances for fit and handling, in the units of the rack file
  * @param sheet thickness of every plate
  * @param guidePlates how many are stacked
  * @param web least width of sheet left between openings, and between an opening and an edge
- * @param halfInside from the middle of the upright to the inner side of a cheek
+ * @param inside from cheek to cheek
  * @param bottom z of the lower edge of guide plates and cheeks
  * @param top z of their upper edge
  * @param upperTab height of the upper tab of a cheek
@@ -27,10 +25,11 @@ import org.slatwright.design.sizing.Rack;
  * @param holes from the rail edge to the centre of each guide hole, nearest first
  */
 record Saddle(
+    Allowances allowances,
     Length sheet,
     int guidePlates,
     Length web,
-    Length halfInside,
+    Length inside,
     Length bottom,
     Length top,
     Length upperTab,
@@ -41,75 +40,43 @@ record Saddle(
     Length guideDiameter,
     List<Length> holes) {
 
-  /**
-   * Between jig and stock on each side: planed or sanded stock varies by a tenth or two along its
-   * length. Upright and rail are drilled as one, so being off the middle by as much harms nothing.
-   */
-  static final Length CLEARANCE = Length.roundedMm(0.2);
-
-  /**
-   * By which a slot is longer than the tab in it; across, a glued tab fills it. The slot of the
-   * loose register has the same play below it, since the saddle bears down on the register.
-   */
-  static final Length SLOT_PLAY = Length.roundedMm(0.1);
-
-  /** To take hold of the register by. */
-  static final Length GRIP = Length.mm(12);
-
-  /** Thicker is no sheet, and its tabs would fill the cheeks. */
-  static final Length THICKEST_SHEET = Length.mm(25);
-
-  /** Of the corners that a hand meets. */
-  static final Length CORNER_RADIUS = Length.mm(3);
-
-  /** Kept off the glue line between upright and rail on both sides, where glue squeezes out. */
-  static final Length GLUE_GAP = Length.mm(3);
-
   /** Of guide plates: more slide and shift on one another while they are glued. */
   static final int MOST_GUIDE_PLATES = 12;
 
   /** A shorter guide lets the bit lean: at least 2 1/2 diameters. */
   private static final int GUIDE_HALF_DIAMETERS = 5;
 
-  /** Below this, plywood breaks out beside a slot. */
-  private static final Length LEAST_WEB = Length.mm(4);
-
-  /** Enough in any sheet. */
-  private static final Length WIDEST_WEB = Length.mm(10);
-
-  private static final Length SHORTEST_TAB = Length.mm(8);
-  private static final Length LONGEST_UPPER_TAB = Length.mm(20);
-  private static final Length LOWER_TAB_EXTRA = Length.mm(4);
-
-  /** Long enough on the rail edge not to rock, short enough not to feel a bow in it. */
-  private static final Length LEAST_REGISTER_WIDTH = Length.mm(20);
-
   Saddle {
     holes = List.copyOf(holes);
   }
 
   static Saddle of(Rack rack) {
+    Allowances allowances = new Allowances(rack.units());
     Length sheet = rack.jigSheet();
-    Length web = within(LEAST_WEB, sheet, WIDEST_WEB);
-    Length upperTab = within(SHORTEST_TAB, sheet.times(3).half(), LONGEST_UPPER_TAB);
-    Length lowerTab = upperTab.plus(LOWER_TAB_EXTRA);
+    Length web = within(allowances.leastWeb(), sheet, allowances.widestWeb());
+    Length upperTab =
+        within(allowances.shortestTab(), sheet.times(3).half(), allowances.longestTab())
+            .snappedUp(allowances.finest());
+    Length lowerTab = upperTab.plus(allowances.lowerTabExtra());
     Length diameter = rack.joint().diameter();
     List<Length> holes = belowUpperEdge(rack);
     Length top = sheet.plus(web);
-    Length belowHoles = holes.get(holes.size() - 1).plus(halfUp(diameter)).plus(web).plus(top);
-    Length forTabs = web.times(3).plus(upperTab).plus(lowerTab).plus(SLOT_PLAY.times(2));
+    Length belowHoles = holes.get(holes.size() - 1).plus(diameter.half()).plus(web).plus(top);
+    Length tabs = upperTab.plus(lowerTab).plus(allowances.slotPlay().times(2));
+    Length height = Length.max(belowHoles, web.times(3).plus(tabs)).snappedUp(allowances.finest());
     return new Saddle(
+        allowances,
         sheet,
         guidePlates(rack),
         web,
-        halfUp(rack.upright().width()).plus(CLEARANCE),
-        top.minus(Length.max(belowHoles, forTabs)),
+        rack.upright().width().plus(allowances.spare()),
+        top.minus(height),
         top,
         upperTab,
         lowerTab,
-        rack.upright().depth().minus(GLUE_GAP),
-        rack.upright().depth().plus(GLUE_GAP),
-        Length.max(LEAST_REGISTER_WIDTH, sheet.times(2)),
+        rack.upright().depth().minus(allowances.glueGap()),
+        rack.upright().depth().plus(allowances.glueGap()),
+        Length.max(allowances.leastRegisterWidth(), sheet.times(2)),
         diameter,
         holes);
   }
@@ -122,7 +89,8 @@ record Saddle(
 
   /** How deep a guide must be to hold a bit of that diameter upright. */
   static Length leastGuideDepth(Length diameter) {
-    return halfUp(diameter.times(GUIDE_HALF_DIAMETERS));
+    Length twice = diameter.times(GUIDE_HALF_DIAMETERS);
+    return twice.minus(twice.half());
   }
 
   /** How far the stack of guide plates holds the bit. */
@@ -137,17 +105,27 @@ record Saddle(
 
   /** Of a guide plate, over both slots and the webs outside them. */
   Length guideWidth() {
-    return halfInside.plus(sheet).plus(web).times(2);
+    return overCheeks().plus(web.times(2));
+  }
+
+  /** From the outside of one cheek to that of the other. */
+  Length overCheeks() {
+    return inside.plus(sheet.times(2));
+  }
+
+  /** Left between a cheek and the upright when the jig sits in the middle. */
+  Length clearance() {
+    return allowances.spare().half();
   }
 
   /** y where the cheeks end, a web behind the slot of the register. */
   Length cheekEnd() {
-    return registerStart.plus(registerWidth).plus(SLOT_PLAY.half()).plus(web);
+    return registerStart.plus(registerWidth).plus(allowances.slotPlay()).plus(web);
   }
 
   /** z of the underside of the cheeks' arms, a web below the slot of the register. */
   Length armUnderside() {
-    return web.plus(SLOT_PLAY).negated();
+    return web.plus(allowances.slotPlay()).negated();
   }
 
   private static List<Length> belowUpperEdge(Rack rack) {
@@ -159,9 +137,5 @@ record Saddle(
 
   private static Length within(Length least, Length wanted, Length most) {
     return Length.min(most, Length.max(least, wanted));
-  }
-
-  private static Length halfUp(Length length) {
-    return length.minus(length.half());
   }
 }

@@ -41,8 +41,9 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
     Length sheet = saddle.sheet();
     Length left = saddle.web();
     Length right = saddle.guideWidth().minus(saddle.web()).minus(sheet);
-    Span lower = lowerTab(saddle).with(Saddle.SLOT_PLAY);
-    Span upper = upperTab(saddle).with(Saddle.SLOT_PLAY);
+    Length play = saddle.allowances().slotPlay();
+    Span lower = lowerTab(saddle).longer(play);
+    Span upper = upperTab(saddle).longer(play);
     List<Outline> slots =
         Stream.of(lower, upper)
             .flatMap(span -> Stream.of(left, right).map(x -> slot(x, span, sheet)))
@@ -52,7 +53,8 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
         "guide plate",
         saddle.guidePlates(),
         sheet,
-        Outlines.roundedRectangle(saddle.guideWidth(), saddle.height(), Saddle.CORNER_RADIUS),
+        Outlines.roundedRectangle(
+            saddle.guideWidth(), saddle.height(), saddle.allowances().cornerRadius()),
         slots,
         bores(saddle));
   }
@@ -86,7 +88,7 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
     Length legEnd = root.plus(saddle.legEnd());
     Length armEnd = root.plus(saddle.cheekEnd());
     Length underArm = saddle.armUnderside().minus(saddle.bottom());
-    Length radius = Saddle.CORNER_RADIUS;
+    Length radius = saddle.allowances().cornerRadius();
     List<Corner> legAndArm =
         List.of(
             sharp(root, Length.ZERO),
@@ -100,23 +102,25 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
     return Outlines.rightAngled(Stream.concat(legAndArm.stream(), tabs).toList());
   }
 
+  /** The play is behind the register and below it: the saddle bears down on the register. */
   private static Outline registerSlot(Saddle saddle) {
+    Length play = saddle.allowances().slotPlay();
     Length near = saddle.guideDepth().plus(saddle.registerStart());
     Length railEdge = saddle.bottom().negated();
     return Outlines.rectangle(
-        new Point2(near.minus(Saddle.SLOT_PLAY.half()), railEdge.minus(Saddle.SLOT_PLAY)),
-        saddle.registerWidth().plus(Saddle.SLOT_PLAY),
-        saddle.sheet().plus(Saddle.SLOT_PLAY));
+        new Point2(near, railEdge.minus(play)),
+        saddle.registerWidth().plus(play),
+        saddle.sheet().plus(play));
   }
 
   /** A straight key with a head that stops it at the left cheek and a tail to push it out by. */
   private static Plate register(Saddle saddle) {
-    Length head = Saddle.GRIP;
-    Length end = head.plus(saddle.halfInside().plus(saddle.sheet()).times(2)).plus(saddle.web());
+    Length head = saddle.allowances().grip();
+    Length end = head.plus(saddle.overCheeks()).plus(saddle.web());
     Length near = saddle.web();
     Length far = near.plus(saddle.registerWidth());
     Length headFar = far.plus(saddle.web());
-    Length radius = Saddle.CORNER_RADIUS;
+    Length radius = saddle.allowances().cornerRadius();
     Outline.Path boundary =
         Outlines.rightAngled(
             List.of(
@@ -140,8 +144,8 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
   }
 
   private Stream<Jig.Placed> cheeks() {
-    Length right = saddle.halfInside();
-    Length left = right.plus(saddle.sheet()).negated();
+    Length left = saddle.overCheeks().half().negated();
+    Length right = left.plus(saddle.sheet()).plus(saddle.inside());
     return Stream.of(left, right)
         .map(x -> new Point3(x, saddle.guideDepth().negated(), saddle.bottom()))
         .map(corner -> new Placement(corner, Direction.PLUS_Y, Direction.PLUS_Z))
@@ -149,17 +153,17 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
   }
 
   private Jig.Placed placedRegister() {
-    Length left = saddle.halfInside().plus(saddle.sheet()).plus(Saddle.GRIP).negated();
+    Length left = saddle.overCheeks().half().plus(saddle.allowances().grip()).negated();
     Point3 corner = new Point3(left, saddle.registerStart().minus(saddle.web()), Length.ZERO);
     return new Jig.Placed(register, new Placement(corner, Direction.PLUS_X, Direction.PLUS_Y));
   }
 
   private static Span lowerTab(Saddle saddle) {
-    return Span.of(saddle.web().plus(Saddle.SLOT_PLAY.half()), saddle.lowerTab());
+    return Span.of(saddle.web(), saddle.lowerTab());
   }
 
   private static Span upperTab(Saddle saddle) {
-    Length above = saddle.web().plus(Saddle.SLOT_PLAY.half()).plus(saddle.upperTab());
+    Length above = saddle.web().plus(saddle.allowances().slotPlay()).plus(saddle.upperTab());
     return Span.of(saddle.height().minus(above), saddle.upperTab());
   }
 
@@ -180,9 +184,9 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
           sharp(root, to), sharp(Length.ZERO, to), sharp(Length.ZERO, from), sharp(root, from));
     }
 
-    /** Longer by {@code play}, half of it at each end. */
-    Span with(Length play) {
-      return new Span(from.minus(play.half()), to.plus(play.half()));
+    /** Longer by {@code play} at its upper end. */
+    Span longer(Length play) {
+      return new Span(from, to.plus(play));
     }
   }
 }

@@ -1,7 +1,6 @@
 package org.slatwright.design.jig;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
@@ -12,7 +11,8 @@ import org.slatwright.design.sizing.Rack;
 /**
  * The stock, dowels and sheet that a jig is made for.
  *
- * @param dowels per joint; two lie a quarter of the rail's height from its edges
+ * @param dowels per joint; two lie about a quarter of the rail's height from its edges, their
+ *     distance a multiple of the increment
  */
 record Bench(
     Unit units,
@@ -54,7 +54,7 @@ record Bench(
     return new Rack(
         "Ware rack",
         units,
-        Length.mm(1),
+        increment(),
         "norway spruce",
         new Rack.Upright(uprightWidth, uprightDepth, uprightLength),
         new Rack.Rail(railWidth, railHeight, Length.mm(320)),
@@ -86,10 +86,24 @@ record Bench(
         List.of());
   }
 
+  /** The sheet that must be left beside any opening: its thickness, but 4 to 10 mm, 3/16 to 3/8. */
+  double webMm() {
+    return Math.min(mmOr(10, 3.0 / 8), Math.max(mmOr(4, 3.0 / 16), sheet.inMm()));
+  }
+
+  /** What a jig allows in a file in mm, or in one in inches; in mm. */
+  double mmOr(double millimetres, double inches) {
+    return units == Unit.INCH ? inches * 25.4 : millimetres;
+  }
+
+  private Length increment() {
+    return units == Unit.INCH ? Length.inches(1, 16) : Length.mm(1);
+  }
+
   private List<Length> dowelHeights() {
-    return IntStream.range(0, dowels)
-        .mapToObj(i -> railHeight.times(2 * i + 1).dividedBy(2L * dowels))
-        .toList();
+    Length apart = railHeight.half().snappedDown(increment()).times(dowels - 1);
+    Length lowest = railHeight.minus(apart).half();
+    return dowels == 1 ? List.of(lowest) : List.of(lowest, lowest.plus(apart));
   }
 
   static Length mm(double millimetres) {

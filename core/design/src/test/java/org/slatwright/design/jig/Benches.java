@@ -16,7 +16,7 @@ class Benches extends DomainContextBase {
     return Arbitraries.of(Unit.values()).flatMap(Benches::in);
   }
 
-  private static Arbitrary<Bench> in(Unit unit) {
+  static Arbitrary<Bench> in(Unit unit) {
     Arbitrary<Length> width = lengths(unit, 24, 95);
     Arbitrary<Length> depth = lengths(unit, 18, 95);
     Arbitrary<Length> narrower = lengths(unit, 0, 12);

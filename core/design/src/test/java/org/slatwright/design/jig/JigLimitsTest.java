@@ -1,6 +1,7 @@
 package org.slatwright.design.jig;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -67,10 +68,23 @@ class JigLimitsTest {
             .findings();
     assertEquals(
         List.of(
-            "rails at most 2\" wide",
-            "uprights at least 0.3543\" deep",
-            "shop.jig-sheet at most 0.9843\""),
+            "rails at most 2\" wide", "uprights at least 3/8\" deep", "shop.jig-sheet at most 1\""),
         findings.stream().map(Finding::advice).toList());
+  }
+
+  @Test
+  void aMakerInInchesIsAdvisedInSixtyFourths() {
+    Finding finding = only(Bench.square(19.05, 9.525, 6.35).in(Unit.INCH));
+    assertEquals(
+        "uprights 7/64\" wider, thinner dowels, or thinner shop.jig-sheet", finding.advice());
+    double advised = 19.05 + 25.4 * 7 / 64;
+    double less = advised - 25.4 / 64;
+    assertTrue(isMade(Bench.square(advised, 9.525, 6.35).in(Unit.INCH)));
+    assertFalse(isMade(Bench.square(less, 9.525, 6.35).in(Unit.INCH)));
+  }
+
+  private static boolean isMade(Bench bench) {
+    return JigMaker.make(bench.rack()).jig().isPresent();
   }
 
   private static Finding only(Bench bench) {

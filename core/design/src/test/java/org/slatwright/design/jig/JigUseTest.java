@@ -27,6 +27,27 @@ class JigUseTest {
   }
 
   @Test
+  void theCautionComesFirst() {
+    String first = JigMaker.make(Bench.square(44, 10, 6).rack()).jig().orElseThrow().use().get(0);
+    assertEquals(
+        "Wear eye protection, clamp frame and jig so that nothing can turn with the bit, keep both"
+            + " hands behind the bit, and wear no gloves or loose sleeves at a turning drill.",
+        first);
+  }
+
+  @Test
+  void whatIsToSpareIsExactInEitherUnit() {
+    assertEquals(
+        "Try it on the uprights: it slides on with 0.4 mm to spare between the cheeks, and the bit"
+            + " turns freely in it.",
+        sentence(Bench.square(44, 10, 6), "Try it"));
+    assertEquals(
+        "Try it on the uprights: it slides on with 1/64\" to spare between the cheeks, and the bit"
+            + " turns freely in it.",
+        sentence(Bench.square(38.1, 9.525, 6.35).in(Unit.INCH), "Try it"));
+  }
+
+  @Test
   void oneThickSheetIsOneGuidePlate() {
     assertTrue(sentence(Bench.square(70, 6, 18), "Cut ").startsWith("Cut 1 guide plate J1,"));
   }
@@ -49,10 +70,11 @@ class JigUseTest {
     Saddle middle = Saddle.of(rack);
     Saddle off =
         new Saddle(
+            middle.allowances(),
             middle.sheet(),
             middle.guidePlates(),
             middle.web(),
-            middle.halfInside(),
+            middle.inside(),
             middle.bottom(),
             middle.top(),
             middle.upperTab(),
