@@ -1,0 +1,78 @@
+package org.slatwright.api.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LengthFormatTest {
+
+  private static final LengthFormat MM = new LengthFormat(Unit.MM);
+  private static final LengthFormat INCH = new LengthFormat(Unit.INCH);
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0",
+    "1, 0.000001",
+    "37600000, 37.6",
+    "1500000000, 1500",
+    "-3175000, -3.175",
+    "-1, -0.000001"
+  })
+  void millimetresShowEveryDigitThereIs(long nanometres, String number) {
+    assertEquals(number, MM.number(new Length(nanometres)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 64, 0",
+    "1, 64, 1/64",
+    "2, 64, 1/32",
+    "32, 64, 1/2",
+    "64, 64, 1",
+    "280, 64, 4 3/8",
+    "-1, 4, -1/4",
+    "-7, 4, -1 3/4",
+    "54, 1, 54"
+  })
+  void inchesShowReducedFractions(long numerator, long denominator, String number) {
+    assertEquals(number, INCH.number(Length.inches(numerator, denominator)));
+  }
+
+  @Test
+  void inchesAreDecimalWhereAFractionCannotSayIt() {
+    assertEquals("1.7323", INCH.number(Length.mm(44)));
+    assertFalse(INCH.isExact(Length.mm(44)));
+    assertTrue(INCH.isExact(Length.inches(1, 64)));
+    assertTrue(MM.isExact(new Length(1)));
+  }
+
+  @Test
+  void lessThanTheLastDigitIsZeroWithoutASign() {
+    assertEquals("0", INCH.number(new Length(-1)));
+    assertEquals("0", MM.number(Length.ZERO));
+  }
+
+  @Test
+  void theUnitFollows() {
+    assertEquals("1500 mm", MM.withUnit(Length.mm(1500)));
+    assertEquals("4 3/8\"", INCH.withUnit(Length.inches(35, 8)));
+    assertEquals("37.6 mm", Length.roundedMm(37.6).toString());
+  }
+
+  @Test
+  void aSectionIsTwoSizes() {
+    assertEquals("44 × 70 mm", MM.section(Length.mm(44), Length.mm(70)));
+    assertEquals("1 1/2\" × 3 1/2\"", INCH.section(Length.inches(3, 2), Length.inches(7, 2)));
+  }
+
+  @Test
+  void tablesGetPlainDecimals() {
+    assertEquals("4.375", INCH.decimal(Length.inches(35, 8)));
+    assertEquals("0.015625", INCH.decimal(Length.inches(1, 64)));
+    assertEquals("1500", MM.decimal(Length.mm(1500)));
+  }
+}
