@@ -30,7 +30,7 @@ record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
             // What is there twice, a machine cuts twice.
             .distinct()
             .toList();
-    List<Entity> check = new SizeCheck(unit).above(Extent.of(drawn), pattern.title());
+    List<Entity> check = new SizeCheck(unit).above(Extent.of(drawn));
     List<Entity> all = Stream.concat(drawn.stream(), check.stream()).toList();
     return new Drawing(pattern.title(), unit, Extent.of(all), all);
   }

@@ -23,14 +23,13 @@ final class SizeCheck {
     this.unit = unit;
   }
 
-  /** The line and, above it, what it says and the title of the drawing. */
-  List<Entity> above(Extent piece, String title) {
+  /** The line and, above it, what it says. */
+  List<Entity> above(Extent piece) {
     Point2 start = new Point2(piece.low().x(), piece.high().y().plus(CLEAR));
     return List.of(
         new Entity.Line(Operation.REFERENCE, start, start.moved(length(), Length.ZERO)),
         lettering(start, 1, "unit " + unit.symbol() + ", this line is " + stated()),
-        lettering(start, 2, "nominal size, no cutter compensation"),
-        lettering(start, 3, title));
+        lettering(start, 2, "nominal size, no cutter compensation"));
   }
 
   /** The length of the line: a hand's width that every rule in the shop can measure. */

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Outline;
+import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Pattern.Operation;
 import org.slatwright.api.plan.Plan;
@@ -40,7 +42,12 @@ class DxfReadBackTest {
 
   @BeforeAll
   static void readEveryFile() throws IOException, InterruptedException {
-    List<Written> ways = Written.inEveryWay(WareRack.inMillimetres(), WareRack.inInches());
+    List<Written> ways =
+        new ArrayList<>(Written.inEveryWay(WareRack.inMillimetres(), WareRack.inInches()));
+    for (Plan example : SamplePlans.examples()) {
+      ways.add(new Written(example, "R2000", "plan"));
+      ways.add(new Written(example, "R12", "plan"));
+    }
     List<String> texts = new ArrayList<>();
     for (Written way : ways) {
       texts.addAll(way.texts());
@@ -157,7 +164,7 @@ class DxfReadBackTest {
   }
 
   @Test
-  void aTitleIsShownAsItStands() throws IOException, InterruptedException {
+  void textIsShownAsItStands() throws IOException, InterruptedException {
     List<String> plain = List.of("Reol: 3/8\" & <ø> ^J \\P é 100%", "رف الشتلات");
     assertEquals(plain, shown(plain));
   }
@@ -174,27 +181,27 @@ class DxfReadBackTest {
     assertEquals(SamplePlans.ODD_TITLES.size(), shown(SamplePlans.ODD_TITLES).size());
   }
 
-  /** What a reader shows of each title, the same in both versions. */
+  /** What a reader shows of each text, the same in both versions. */
   private static List<String> shown(List<String> titles) throws IOException, InterruptedException {
     Plan plan = WareRack.inMillimetres();
     Pattern plain = plan.patterns().get(1);
     List<Pattern> patterns = new ArrayList<>();
     for (String title : titles) {
       String name = "title-" + patterns.size();
-      patterns.add(new Pattern(name, title, plain.features(), plain.labels()));
+      Pattern.Label label = new Pattern.Label(Point2.ORIGIN, Length.mm(5), title);
+      patterns.add(new Pattern(name, title, plain.features(), List.of(label)));
     }
     Plan titled = withPatterns(plan, patterns);
-    List<String> shown = lastTexts(new Written(titled, "R2000", "plan"));
-    assertEquals(shown, lastTexts(new Written(titled, "R12", "plan")));
+    List<String> shown = labels(new Written(titled, "R2000", "plan"));
+    assertEquals(shown, labels(new Written(titled, "R12", "plan")));
     return shown;
   }
 
-  private static List<String> lastTexts(Written written) throws IOException, InterruptedException {
+  private static List<String> labels(Written written) throws IOException, InterruptedException {
     List<String> shown = new ArrayList<>();
     for (ReadByEzdxf read : ReadByEzdxf.read(written.texts(), folder)) {
       assertEquals(List.of(), read.all("FAULT"));
-      List<List<String>> texts = read.all("TEXT");
-      shown.add(texts.get(texts.size() - 1).get(4));
+      shown.add(read.all("TEXT").get(0).get(4));
     }
     return shown;
   }
