@@ -42,12 +42,9 @@ class DxfReadBackTest {
 
   @BeforeAll
   static void readEveryFile() throws IOException, InterruptedException {
-    List<Written> ways =
-        new ArrayList<>(Written.inEveryWay(WareRack.inMillimetres(), WareRack.inInches()));
-    for (Plan example : SamplePlans.examples()) {
-      ways.add(new Written(example, "R2000", "plan"));
-      ways.add(new Written(example, "R12", "plan"));
-    }
+    List<Written> ways = new ArrayList<>(Written.inEveryWay(WareRack.inMillimetres()));
+    ways.addAll(Written.inEveryWay(WareRack.inInches()));
+    SamplePlans.examples().forEach(example -> ways.add(new Written(example, "R2000", "plan")));
     List<String> texts = new ArrayList<>();
     for (Written way : ways) {
       texts.addAll(way.texts());

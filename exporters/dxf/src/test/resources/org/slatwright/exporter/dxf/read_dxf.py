@@ -52,7 +52,8 @@ def contour(polyline):
     parts = edges(polyline)
     area = sum(part_of_area(edge, bulge < 0) for edge, bulge in zip(parts, bends))
     shortest = min(length_of(edge) for edge in parts)
-    say("CONTOUR", polyline.dxf.layer, closed, area, len(parts), shortest)
+    first = parts[0].dxf.start if parts[0].dxftype() == "LINE" else parts[0].start_point
+    say("CONTOUR", polyline.dxf.layer, closed, area, len(parts), shortest, first.x, first.y)
 
 
 def entity(e):
