@@ -11,12 +11,18 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.slatwright.design.Planner;
 
 class StarterTest {
 
   @Test
   void theStarterReadsWithoutAProblem() throws Exception {
     assertEquals("Seed-tray rack", read(Starter.text()).title().value());
+  }
+
+  @Test
+  void theStarterIsARackThatCanBePlanned() throws Exception {
+    assertEquals("Seed-tray rack", Planner.plan(read(Starter.text())).title());
   }
 
   @Test
