@@ -1,8 +1,5 @@
 package org.slatwright.design.drafting;
 
-import static org.slatwright.design.drafting.RackDimensions.ROOM_BELOW;
-import static org.slatwright.design.drafting.RackDimensions.ROOM_LEFT;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +22,8 @@ final class GeneralArrangement {
   static final String NAME = "drawings/01-general-arrangement";
   static final String TITLE = "General arrangement";
 
-  private static final double BETWEEN = 20;
-  private static final double RIGHT_PAD = 12;
+  private static final double BETWEEN = 16;
+  private static final double EDGE = 4;
   private static final double VIEW_TITLE = 3.5;
   private static final double ABOVE = 10;
   private static final double BELOW_TOP_VIEW = 4;
@@ -73,11 +70,45 @@ final class GeneralArrangement {
   }
 
   private double neededWidth(Scale scale) {
-    return ROOM_LEFT + size(Axis.X, scale) + BETWEEN + size(Axis.Y, scale) + RIGHT_PAD;
+    return roomLeft(scale)
+        + size(Axis.X, scale)
+        + between(scale)
+        + size(Axis.Y, scale)
+        + roomRight(scale);
   }
 
   private double neededHeight(Scale scale) {
-    return ABOVE + size(Axis.Z, scale) + ROOM_BELOW + ABOVE + size(Axis.Y, scale) + BELOW_TOP_VIEW;
+    return ABOVE
+        + size(Axis.Z, scale)
+        + roomBelow(scale)
+        + ABOVE
+        + size(Axis.Y, scale)
+        + BELOW_TOP_VIEW;
+  }
+
+  private double roomLeft(Scale scale) {
+    RackDimensions dimensions = dimensions(scale);
+    return Math.max(dimensions.heights().depth(), dimensions.widths().before()) + EDGE;
+  }
+
+  /** Between the front and the side view, whose chains reach towards each other. */
+  private double between(Scale scale) {
+    RackDimensions dimensions = dimensions(scale);
+    double numbers = dimensions.widths().after() + dimensions.depths().before() + EDGE;
+    return Math.max(BETWEEN, numbers);
+  }
+
+  private double roomRight(Scale scale) {
+    return dimensions(scale).depths().after() + EDGE;
+  }
+
+  private double roomBelow(Scale scale) {
+    RackDimensions dimensions = dimensions(scale);
+    return Math.max(dimensions.widths().depth(), dimensions.depths().depth());
+  }
+
+  private RackDimensions dimensions(Scale scale) {
+    return new RackDimensions(rack, lengths, scale);
   }
 
   private double size(Axis axis, Scale scale) {
@@ -86,23 +117,33 @@ final class GeneralArrangement {
 
   private List<View> views(SheetFrame frame, Scale scale) {
     SheetFoot foot = foot(frame);
-    double left = frame.left() + ROOM_LEFT + (frame.width() - neededWidth(scale)) / 2;
+    double left = frame.left() + roomLeft(scale) + (frame.width() - neededWidth(scale)) / 2;
     double lowest = foot.top() + (foot.roomAbove() - neededHeight(scale)) / 2;
     boolean topViewBelow = angle == Angle.FIRST;
     double frontBottom =
-        lowest + ROOM_BELOW + (topViewBelow ? BELOW_TOP_VIEW + size(Axis.Y, scale) + ABOVE : 0);
+        lowest
+            + roomBelow(scale)
+            + (topViewBelow ? BELOW_TOP_VIEW + size(Axis.Y, scale) + ABOVE : 0);
     double topBottom =
         topViewBelow
             ? lowest + BELOW_TOP_VIEW
             : frontBottom + size(Axis.Z, scale) + ABOVE + BELOW_TOP_VIEW;
-    RackDimensions dimensions = new RackDimensions(rack, lengths);
+    RackDimensions dimensions = dimensions(scale);
     RackView front = new RackView(assembly, Projection.FRONT, scale, left, frontBottom);
     RackView side =
-        new RackView(assembly, angle.side(), scale, front.right() + BETWEEN, frontBottom);
+        new RackView(assembly, angle.side(), scale, front.right() + between(scale), frontBottom);
     RackView top = new RackView(assembly, Projection.TOP, scale, left, topBottom);
     return List.of(
-        view("front", front, dimensions.heights(front), dimensions.widths(front)),
-        view("side", side, dimensions.depths(side), Balloons.on(side, rack)),
+        view(
+            "front",
+            front,
+            dimensions.heights().figures(front.bottom(), front.left(), -1),
+            dimensions.widths().figures(front.left(), front.bottom(), -1)),
+        view(
+            "side",
+            side,
+            dimensions.depths().figures(side.left(), side.bottom(), -1),
+            Balloons.on(side, rack)),
         view("top", top, List.of(), List.of()));
   }
 

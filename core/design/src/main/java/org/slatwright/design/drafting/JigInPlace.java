@@ -229,30 +229,30 @@ final class JigInPlace implements SheetBlock {
       return figures;
     }
 
-    /** From the rail edge to the hole, and how long the guide is. */
+    /** From the rail edge to the hole; guide, upright and hole in the rail. */
     List<Figure> dimensions() {
-      List<Figure> figures = new ArrayList<>();
       double end = x(extent.high().y()) + STOCK_BEYOND;
       Length nearest = jig.railEdgeToHoles().stream().min(Length::compareTo).orElseThrow();
+      Length guide = jig.guideDepth();
+      Length upright = rack.upright().depth();
+      Length hole = rack.joint().holeDepth();
+      List<Figure> figures =
+          new ArrayList<>(
+              new UpChain(List.of(link(Length.ZERO, nearest)))
+                  .figures(y(nearest.negated()), end + 4, end));
       figures.addAll(
-          DimensionChain.up(
-              end + 4, end, List.of(link(y(nearest.negated()), y(Length.ZERO), nearest))));
-      figures.addAll(
-          DimensionChain.across(
-              y(bottom()) - CHAIN,
-              y(extent.low().z()),
-              List.of(
-                  link(x(jig.guideDepth().negated()), x(Length.ZERO), jig.guideDepth()),
-                  link(x(Length.ZERO), x(rack.upright().depth()), rack.upright().depth()),
-                  link(
-                      x(rack.upright().depth()),
-                      x(rack.upright().depth().plus(rack.joint().holeDepth())),
-                      rack.joint().holeDepth()))));
+          new AcrossChain(
+                  List.of(
+                      link(Length.ZERO, guide),
+                      link(guide, guide.plus(upright)),
+                      link(guide.plus(upright), guide.plus(upright).plus(hole))))
+              .figures(x(guide.negated()), y(bottom()) - CHAIN, y(extent.low().z())));
       return figures;
     }
 
-    private DimensionChain.Link link(double from, double to, Length value) {
-      return new DimensionChain.Link(from, to, value, lengths.number(value));
+    private DimensionChain.Link link(Length from, Length to) {
+      Length value = to.minus(from);
+      return new DimensionChain.Link(onPaper(from), onPaper(to), value, lengths.number(value));
     }
 
     /** The marks of guide stack, cheek and register above them. */

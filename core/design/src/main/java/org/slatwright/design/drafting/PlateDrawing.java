@@ -24,15 +24,9 @@ import org.slatwright.design.drafting.DimensionChain.Link;
  */
 final class PlateDrawing implements SheetBlock {
 
-  private static final double FIRST_CHAIN = 7;
-  private static final double NEXT_ACROSS = 8;
-  private static final double NEXT_UP = 12;
-  private static final double SIDE_NUMBERS = 9;
-  private static final double LEFT = FIRST_CHAIN + NEXT_UP + SIDE_NUMBERS;
-  private static final double RIGHT = FIRST_CHAIN + SIDE_NUMBERS;
-  private static final double ABOVE = FIRST_CHAIN + 7;
   private static final double CAPTION = 3.5;
-  private static final double BELOW = FIRST_CHAIN + 3 + 2 * CAPTION;
+  private static final double EDGE = 3;
+  private static final double CHAIN = 6;
 
   private final Plate plate;
   private final LengthFormat lengths;
@@ -46,8 +40,8 @@ final class PlateDrawing implements SheetBlock {
 
   @Override
   public double width() {
-    double drawn = LEFT + size(Point2::x) + RIGHT;
-    return Math.max(drawn, Lettering.width(caption(), CAPTION) + CAPTION);
+    double drawn = left() + size(Point2::x) + right();
+    return Math.max(drawn, Lettering.width(caption(), CAPTION) + EDGE);
   }
 
   @Override
@@ -57,23 +51,23 @@ final class PlateDrawing implements SheetBlock {
 
   @Override
   public View view(double left, double bottom) {
-    OutlineView view = new OutlineView(scale, left + LEFT, bottom + below());
+    OutlineView view = new OutlineView(scale, left + left(), bottom + below());
     List<Figure> figures = new ArrayList<>(view.figures(plate.boundary()));
     plate.openings().forEach(opening -> figures.addAll(view.figures(opening)));
     plate.bores().forEach(bore -> figures.addAll(view.bore(bore)));
-    figures.addAll(across(view));
-    figures.addAll(up(view));
+    double right = view.left() + size(Point2::x);
+    double top = view.bottom() + size(Point2::y);
+    figures.addAll(widths().figures(view.left(), view.bottom(), -1));
+    figures.addAll(heights().figures(view.bottom(), view.left(), -1));
+    if (hasInside()) {
+      figures.addAll(
+          new AcrossChain(links(inside(Point2::x))).figures(view.left(), top + CHAIN, top));
+      figures.addAll(
+          new UpChain(links(inside(Point2::y))).figures(view.bottom(), right + CHAIN, right));
+    }
     figures.add(Paragraph.text(left, bottom + CAPTION / 2, CAPTION, caption(), Figure.Align.START));
     String title = plate.mark() + " " + plate.name();
     return new View("plate-" + plate.mark(), title, Optional.of(scale), figures);
-  }
-
-  private double above() {
-    return inside(Point2::x).isEmpty() ? CAPTION : ABOVE;
-  }
-
-  private double below() {
-    return edges(Point2::x).size() > 2 ? BELOW + NEXT_ACROSS : BELOW;
   }
 
   private String caption() {
@@ -86,66 +80,53 @@ final class PlateDrawing implements SheetBlock {
         + lengths.withUnit(plate.thickness());
   }
 
+  private ChainPair widths() {
+    return ChainPair.across(links(edges(Point2::x)), lengths);
+  }
+
+  private ChainPair heights() {
+    return ChainPair.up(links(edges(Point2::y)), lengths);
+  }
+
+  private double left() {
+    return heights().depth() + EDGE;
+  }
+
+  private double below() {
+    return widths().depth() + EDGE + 2 * CAPTION;
+  }
+
+  private double right() {
+    return hasInside() ? CHAIN + new UpChain(links(inside(Point2::y))).depth() + EDGE : EDGE;
+  }
+
+  private double above() {
+    return hasInside() ? 2 * CHAIN + new AcrossChain(links(inside(Point2::x))).depth() : EDGE;
+  }
+
+  private boolean hasInside() {
+    return !plate.openings().isEmpty() || !plate.bores().isEmpty();
+  }
+
   private double size(Function<Point2, Length> coordinate) {
     return edges(coordinate).last().inMm() * scale.factor();
   }
 
-  private List<Figure> across(OutlineView view) {
-    TreeSet<Length> edges = edges(Point2::x);
-    double low = view.bottom();
-    double high = low + size(Point2::y);
-    List<Figure> figures = new ArrayList<>();
-    if (edges.size() > 2) {
-      figures.addAll(DimensionChain.across(low - FIRST_CHAIN, low, links(edges, view.left())));
-    }
-    double overall = edges.size() > 2 ? low - FIRST_CHAIN - NEXT_ACROSS : low - FIRST_CHAIN;
-    figures.addAll(DimensionChain.across(overall, low, overall(edges, view.left())));
-    TreeSet<Length> inside = inside(Point2::x);
-    if (!inside.isEmpty()) {
-      inside.addAll(List.of(edges.first(), edges.last()));
-      figures.addAll(DimensionChain.across(high + FIRST_CHAIN, high, links(inside, view.left())));
-    }
-    return figures;
-  }
-
-  private List<Figure> up(OutlineView view) {
-    TreeSet<Length> edges = edges(Point2::y);
-    double left = view.left();
-    double right = left + size(Point2::x);
-    List<Figure> figures = new ArrayList<>();
-    if (edges.size() > 2) {
-      figures.addAll(DimensionChain.up(left - FIRST_CHAIN, left, links(edges, view.bottom())));
-    }
-    double overall = edges.size() > 2 ? left - FIRST_CHAIN - NEXT_UP : left - FIRST_CHAIN;
-    figures.addAll(DimensionChain.up(overall, left, overall(edges, view.bottom())));
-    TreeSet<Length> inside = inside(Point2::y);
-    if (!inside.isEmpty()) {
-      inside.addAll(List.of(edges.first(), edges.last()));
-      figures.addAll(DimensionChain.up(right + FIRST_CHAIN, right, links(inside, view.bottom())));
-    }
-    return figures;
-  }
-
-  private List<Link> links(TreeSet<Length> stops, double origin) {
+  private List<Link> links(TreeSet<Length> stops) {
     List<Length> inOrder = List.copyOf(stops);
     List<Link> links = new ArrayList<>();
     for (int i = 1; i < inOrder.size(); i++) {
-      links.add(link(inOrder.get(i - 1), inOrder.get(i), origin));
+      Length from = inOrder.get(i - 1);
+      Length to = inOrder.get(i);
+      Length value = to.minus(from);
+      links.add(
+          new Link(
+              from.inMm() * scale.factor(),
+              to.inMm() * scale.factor(),
+              value,
+              lengths.number(value)));
     }
     return links;
-  }
-
-  private List<Link> overall(TreeSet<Length> stops, double origin) {
-    return List.of(link(stops.first(), stops.last(), origin));
-  }
-
-  private Link link(Length from, Length to, double origin) {
-    Length value = to.minus(from);
-    return new Link(
-        origin + from.inMm() * scale.factor(),
-        origin + to.inMm() * scale.factor(),
-        value,
-        lengths.number(value));
   }
 
   /** Where a straight edge of the boundary lies square to that coordinate. */
@@ -153,11 +134,13 @@ final class PlateDrawing implements SheetBlock {
     return new TreeSet<>(edges(plate.boundary(), coordinate).toList());
   }
 
-  /** Where one of an opening does, and where the bores' centres lie. */
+  /** Where one of an opening does, where the bores' centres lie, and the plate's own ends. */
   private TreeSet<Length> inside(Function<Point2, Length> coordinate) {
     TreeSet<Length> stops = new TreeSet<>();
     plate.openings().forEach(opening -> stops.addAll(edges(opening, coordinate).toList()));
     plate.bores().forEach(bore -> stops.add(coordinate.apply(bore.centre())));
+    TreeSet<Length> edges = edges(coordinate);
+    stops.addAll(List.of(edges.first(), edges.last()));
     return stops;
   }
 
