@@ -1,7 +1,9 @@
 package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
@@ -18,8 +20,8 @@ final class Balloons {
 
   private static final double RADIUS = 2.5;
   private static final double LETTERING = 2.5;
+  private static final double AIR = 1;
   private static final double LEAST_HEIGHT = 2 * RADIUS + 4;
-  private static final double LEAST_WIDTH = 6 * RADIUS + 4;
 
   private final RackView view;
   private final double middle;
@@ -34,55 +36,69 @@ final class Balloons {
     if (rack.openings().isEmpty()) {
       return List.of();
     }
-    int opening =
-        IntStream.range(0, rack.openings().size())
-            .reduce((a, b) -> rack.openings().get(b).isMoreThan(rack.openings().get(a)) ? b : a)
-            .orElseThrow();
-    List<Piece> rails = side.assembly().pieces(Role.RAIL);
-    Piece above = rails.get(opening + 1);
-    double[] railAbove = side.cover(above);
-    double[] railBelow = side.cover(rails.get(opening));
-    double low = railBelow[3] + rack.slats().thickness().inMm() * side.scale().factor();
-    double high = railAbove[1];
-    if (high - low < LEAST_HEIGHT || railAbove[2] - railAbove[0] < LEAST_WIDTH) {
+    int opening = highest(rack);
+    Piece rail = side.assembly().pieces(Role.RAIL).get(opening);
+    Piece railAbove = side.assembly().pieces(Role.RAIL).get(opening + 1);
+    double[] above = side.cover(railAbove);
+    double slats = rack.slats().thickness().inMm() * side.scale().factor();
+    double low = side.cover(rail)[3] + slats;
+    double railX = above[0] + RADIUS + AIR;
+    double uprightX = above[2] - RADIUS - 2 * AIR;
+    Optional<Piece> slat = slatBetween(side, rail, railX, uprightX);
+    if (above[1] - low < LEAST_HEIGHT || slat.isEmpty()) {
       return List.of();
     }
-    Balloons balloons = new Balloons(side, (low + high) / 2);
-    balloons.mark(above, railAbove);
-    balloons.markSlat(rails.get(opening), low);
-    balloons.markUpright(railAbove[2]);
+    Balloons balloons = new Balloons(side, (low + above[1]) / 2);
+    balloons.up(railX, railAbove, (above[1] + above[3]) / 2);
+    balloons.down(middle(side, slat.get()), slat.get(), low - slats / 2);
+    balloons.right(uprightX, side.assembly().pieces(Role.UPRIGHT).get(0), above[2]);
     return List.copyOf(balloons.figures);
   }
 
-  private void mark(Piece rail, double[] cover) {
-    double x = cover[0] + RADIUS + 1.5;
-    balloon(x, rail.part().mark());
-    figures.addAll(Leaders.dotted(x, middle + RADIUS, x, (cover[1] + cover[3]) / 2));
+  private static int highest(Rack rack) {
+    return IntStream.range(0, rack.openings().size())
+        .reduce((a, b) -> rack.openings().get(b).isMoreThan(rack.openings().get(a)) ? b : a)
+        .orElseThrow();
   }
 
-  private void markSlat(Piece rail, double top) {
-    List<Piece> lying =
-        view.assembly().pieces(Role.SLAT).stream()
-            .filter(slat -> slat.box().low().z().equals(rail.box().high().z()))
-            .filter(slat -> slat.box().low().x().isLessThan(rail.box().high().x()))
-            .toList();
-    Piece slat = lying.get((lying.size() - 1) / 2);
-    double[] cover = view.cover(slat);
-    double x = (cover[0] + cover[2]) / 2;
-    balloon(x, slat.part().mark());
-    figures.addAll(Leaders.dotted(x, middle - RADIUS, x, (cover[1] + top) / 2));
+  /** The slat on a rail that is nearest the middle between two balloons and clear of both. */
+  private static Optional<Piece> slatBetween(
+      RackView view, Piece rail, double leftX, double rightX) {
+    double apart = 2 * RADIUS + AIR;
+    double centre = (leftX + rightX) / 2;
+    return view.assembly().pieces(Role.SLAT).stream()
+        .filter(slat -> slat.box().low().z().equals(rail.box().high().z()))
+        .filter(slat -> slat.box().low().x().isLessThan(rail.box().high().x()))
+        .filter(slat -> middle(view, slat) - leftX >= apart)
+        .filter(slat -> rightX - middle(view, slat) >= apart)
+        .min(Comparator.comparingDouble(slat -> Math.abs(middle(view, slat) - centre)));
   }
 
-  private void markUpright(double railEnd) {
-    Piece upright = view.assembly().pieces(Role.UPRIGHT).get(0);
-    double x = railEnd - RADIUS - 2;
-    balloon(x, upright.part().mark());
+  private static double middle(RackView view, Piece piece) {
+    double[] cover = view.cover(piece);
+    return (cover[0] + cover[2]) / 2;
+  }
+
+  private void up(double x, Piece piece, double end) {
+    balloon(x, piece);
+    figures.addAll(Leaders.dotted(x, middle + RADIUS, x, end));
+  }
+
+  private void down(double x, Piece piece, double end) {
+    balloon(x, piece);
+    figures.addAll(Leaders.dotted(x, middle - RADIUS, x, end));
+  }
+
+  private void right(double x, Piece upright, double railEnd) {
+    balloon(x, upright);
     double half = upright.part().shape().thickness().inMm() * view.scale().factor() / 2;
     figures.addAll(Leaders.dotted(x + RADIUS, middle, railEnd + half, middle));
   }
 
-  private void balloon(double x, String mark) {
+  private void balloon(double x, Piece piece) {
     figures.add(new Figure.Circle(new PaperPoint(x, middle), RADIUS, LineKind.THIN));
-    figures.add(Paragraph.text(x, middle - LETTERING / 2, LETTERING, mark, Figure.Align.MIDDLE));
+    figures.add(
+        Paragraph.text(
+            x, middle - LETTERING / 2, LETTERING, piece.part().mark(), Figure.Align.MIDDLE));
   }
 }
