@@ -40,6 +40,7 @@ public final class Slatwright {
             .addSubcommand(new CheckCommand(session))
             .addSubcommand(new FormatsCommand(session))
             .addSubcommand(new StartCommand(session))
+            .addSubcommand(new SchemaCommand(session))
             .setOut(session.out())
             .setErr(session.err())
             .setUsageHelpWidth(HELP_WIDTH)

@@ -1,11 +1,11 @@
 package org.slatwright.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.slatwright.cli.output.OutputException;
 import org.slatwright.cli.output.OutputFile;
+import org.slatwright.design.rackfile.Starter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,8 +16,6 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = "Writes a commented rack file to begin with: a small rack that can be built.")
 final class StartCommand implements Callable<Integer> {
-
-  private static final String STARTER = "starter.yaml";
 
   private final Session session;
 
@@ -32,10 +30,10 @@ final class StartCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws Refusal, IOException {
+  public Integer call() throws Refusal {
     Path target = session.resolve(file);
-    try (InputStream starter = StartCommand.class.getResourceAsStream(STARTER)) {
-      OutputFile.write(target, starter.readAllBytes(), replace);
+    try {
+      OutputFile.write(target, Starter.text().getBytes(StandardCharsets.UTF_8), replace);
     } catch (OutputException e) {
       throw new Refusal(ExitStatus.NOT_WRITTEN, "error: " + e.getMessage());
     }
