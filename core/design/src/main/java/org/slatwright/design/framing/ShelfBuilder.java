@@ -107,13 +107,14 @@ final class ShelfBuilder {
   /**
    * From the middle of a rail: clear of the dowel, but two diameters from the edge of the rail
    * where there is room for both; a fastener that only passes the dowel still holds, one that meets
-   * it does not.
+   * it does not. Never out of the side of the rail, which sizing warns of.
    */
   private Length besideDowel() {
     Length diameter = rack.fixing().diameter();
+    Length halfRail = rack.rail().width().half();
     Length passing = rack.joint().diameter().half().plus(diameter.half());
     Length clear = passing.plus(CLEAR_OF_DOWEL).snappedUp(rack.increment());
-    Length most = rack.rail().width().half().minus(diameter.times(2));
-    return Length.max(passing, Length.min(clear, most));
+    Length best = Length.max(passing, Length.min(clear, halfRail.minus(diameter.times(2))));
+    return Length.min(best, halfRail.minus(diameter.half()));
   }
 }

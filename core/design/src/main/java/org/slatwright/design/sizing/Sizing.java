@@ -37,9 +37,9 @@ public final class Sizing {
     height = slat.flatMap(s -> HeightChain.close(sheet, rail.second(), s.first()));
     pattern = DowelPattern.choose(sheet, upright, rail);
     row = slat.flatMap(s -> SlatRowChain.close(sheet, s.second(), leastRail()));
-    width = WidthChain.close(sheet);
+    width = WidthChain.close(sheet, rail.first());
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
-    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail.second(), s.first()));
+    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first(), pattern));
     checkStock();
     NotUsedYet.tell(sheet);
   }

@@ -14,11 +14,13 @@ import org.slatwright.design.rackfile.RackFile.Run;
  *
  * @param interior between two frames
  * @param upright width of an upright, across its frame
+ * @param rail width of a rail, which is what slats bear on
  * @param overhang slat ends beyond the outer faces of the frames
  */
-record WidthChain(Run run, int bays, Length interior, Length upright, Length overhang) {
+record WidthChain(
+    Run run, int bays, Length interior, Length upright, Length rail, Length overhang) {
 
-  static Optional<WidthChain> close(Worksheet sheet) {
+  static Optional<WidthChain> close(Worksheet sheet, Length rail) {
     RackFile.Rack rack = sheet.file().rack();
     if (rack.interiorWidth().isEmpty()) {
       return sheet.complain(
@@ -32,6 +34,7 @@ record WidthChain(Run run, int bays, Length interior, Length upright, Length ove
             rack.bays(),
             rack.interiorWidth().get().value(),
             sheet.file().timber().frame().section().value().first(),
+            rail,
             sheet.file().slats().overhang());
     width.complaints(sheet);
     return width.holds(sheet) ? Optional.of(width) : Optional.empty();
@@ -43,11 +46,11 @@ record WidthChain(Run run, int bays, Length interior, Length upright, Length ove
   }
 
   WidthChain withInterior(Length other) {
-    return new WidthChain(run, bays, other, upright, overhang);
+    return new WidthChain(run, bays, other, upright, rail, overhang);
   }
 
   WidthChain withRun(Run other) {
-    return new WidthChain(other, bays, interior, upright, overhang);
+    return new WidthChain(other, bays, interior, upright, rail, overhang);
   }
 
   /** Over all frames and overhangs. */
@@ -89,9 +92,9 @@ record WidthChain(Run run, int bays, Length interior, Length upright, Length ove
     if (!bears(sheet)) {
       sheet.complain(
           sheet.file().slats().run().place(),
-          "slats that meet on an inner frame bear on half of its %s, %s each, and need %s"
+          "slats that meet on an inner frame bear on half of its rails, %s of %s, and need %s"
               .formatted(
-                  sheet.show(upright), sheet.show(upright.half()), sheet.show(leastBearing(sheet))),
+                  sheet.show(rail.half()), sheet.show(rail), sheet.show(leastBearing(sheet))),
           new Problem.Change("slats.run=through", "slats that cross all bays"));
     }
     if (!balances()) {
@@ -105,7 +108,7 @@ record WidthChain(Run run, int bays, Length interior, Length upright, Length ove
 
   private boolean bears(Worksheet sheet) {
     boolean meets = run == Run.PER_BAY && bays > 1;
-    return !meets || !upright.half().isLessThan(leastBearing(sheet));
+    return !meets || !rail.half().isLessThan(leastBearing(sheet));
   }
 
   /** Common practice, no source: nails closer to the end than half of this split the slat. */

@@ -10,6 +10,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
@@ -118,6 +119,27 @@ class ShelfPropertyTest {
           }
         }
       }
+    }
+  }
+
+  @Test
+  void besideATooThickDowelAScrewStaysInItsRail() throws Exception {
+    Framed rack =
+        Framed.of(
+            """
+            slatwright: 1
+            title: Onion-drying rack
+            timber:
+              frame: { section: 44 x 44, species: larch }
+              slats: { section: 18 x 95 }
+              dowel: { diameter: 40 }
+            rack: { interior-width: 580, rail-length: 320, upright: 900, openings: [ even ] }
+            slats: { per-shelf: 3 }
+            joint: { embedment: 60, fixing: { kind: screw } }
+            """);
+
+    for (Fastener screw : rack.assembly().fasteners()) {
+      assertTrue(within(Cylinder.of(screw).x(), screw.into().box()));
     }
   }
 

@@ -89,9 +89,25 @@ class WidthChainTest {
     Problem problem = problem(HERB_RACK, settings);
 
     assertEquals(
-        "slats that meet on an inner frame bear on half of its 18 mm, 9 mm each, and need 10 mm",
+        "slats that meet on an inner frame bear on half of its rails, 9 mm of 18 mm, and need 10 mm",
         problem.message());
     assertEquals(List.of("slats.run=through"), provenChanges(problem, HERB_RACK, settings));
+  }
+
+  @Test
+  void slatsBearOnTheRailsAndNotOnWiderUprights() throws Exception {
+    String[] settings = {
+      "timber.rails.section=19 x 70",
+      "timber.dowel.diameter=8",
+      "rack.interior-width=580",
+      "rack.bays=2",
+      "slats.run=per-bay"
+    };
+
+    assertEquals(
+        "slats that meet on an inner frame bear on half of its rails, 9.5 mm of 19 mm, and need 10"
+            + " mm",
+        problem(HERB_RACK, settings).message());
   }
 
   @Test
