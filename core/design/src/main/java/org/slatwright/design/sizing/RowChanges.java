@@ -55,14 +55,10 @@ final class RowChanges {
   }
 
   private void tryRail(Length length) {
-    boolean canBeMade =
-        !length.isLessThan(sizes.leastRail()) && new LongestStock(sheet).holdsRail(length);
-    if (canBeMade) {
-      propose(
-          sizes.withRail(length),
-          "rack.rail-length=" + sheet.spell(length),
-          "rails of " + sheet.show(length));
-    }
+    propose(
+        sizes.withRail(length),
+        "rack.rail-length=" + sheet.spell(length),
+        "rails of " + sheet.show(length));
   }
 
   /** The first number of slats in that direction that leaves a usable gap. */
@@ -114,7 +110,7 @@ final class RowChanges {
   }
 
   private boolean propose(RowSizes changed, String setting, String words) {
-    Optional<RowSizes.Row> row = changed.close().filter(this::isSensible);
+    Optional<RowSizes.Row> row = changed.close().filter(this::isSensible).filter(this::canBeMade);
     row.ifPresent(closed -> changes.add(new Problem.Change(setting, words(words, closed))));
     return row.isPresent();
   }
@@ -124,6 +120,13 @@ final class RowChanges {
     return row.count() == 1
         ? !row.backMargin().isMoreThan(sizes.range().to())
         : row.gap().length().isPositive();
+  }
+
+  /** Whether dowels and stock allow its rail; what is amiss with a rail as given shows anyway. */
+  private boolean canBeMade(RowSizes.Row row) {
+    Length rail = row.rail().length();
+    return sizes.rail().filter(rail::equals).isPresent()
+        || !rail.isLessThan(sizes.leastRail()) && new LongestStock(sheet).holdsRail(rail);
   }
 
   private String words(String first, RowSizes.Row row) {

@@ -166,6 +166,18 @@ class SlatRowChainTest {
   }
 
   @Test
+  void noGapIsProposedThatMakesTheRailsTooShortForTheDowels() throws Exception {
+    // two holes of 93.5 + 2 take 191: all of 2 x 95 + 1, but less than 2 x 95 + 2
+    String[] settings = {
+      "slats.per-shelf=2", "slats.gap=1", "slats.gap-range=2..20", "joint.embedment=93.5"
+    };
+    Problem problem = problem(WARE_RACK, settings);
+
+    assertEquals("the gap of 1 mm is outside slats.gap-range, 2 mm to 20 mm", problem.message());
+    assertEquals(List.of("slats.gap=2"), provenChanges(problem, WARE_RACK, settings));
+  }
+
+  @Test
   void slatsThatTakeMoreThanTheRailSayByHowMuch() throws Exception {
     // 4 x 95 = 380; 4 x 95 + 3 x 3 = 389; (320 - 3 x 95) / 2 = 17.5
     String[] settings = {"rack.rail-length=320", "slats.per-shelf=4"};
