@@ -95,7 +95,8 @@ final class HeightChanges {
     Length given = entry.clear().get();
     Length share = tooLong.dividedBy(entry.count());
     Length clear = given.minus(share);
-    if (sizes.evens() == 0 && share.times(entry.count()).equals(tooLong) && canBeCut(clear)) {
+    boolean sharesOut = sizes.evens() == 0 && share.times(entry.count()).equals(tooLong);
+    if (sharesOut && canBeCut(clear) && !clear.isLessThan(leastClear)) {
       propose(
           sizes.withEntry(index, new HeightSizes.Entry(Optional.of(clear), entry.count())),
           key + "=" + sheet.spell(clear),

@@ -1,6 +1,7 @@
 package org.slatwright.design.sizing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.design.sizing.Solving.links;
 import static org.slatwright.design.sizing.Solving.mm;
 import static org.slatwright.design.sizing.Solving.note;
@@ -9,6 +10,7 @@ import static org.slatwright.design.sizing.Solving.provenChanges;
 import static org.slatwright.design.sizing.Solving.solve;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.Place;
@@ -218,6 +220,22 @@ class HeightChainTest {
     assertEquals(
         List.of("rack.upright=1086", "rack.foot=114", "rack.top=14"),
         provenChanges(problem, SEED_TRAYS, settings).subList(0, 3));
+  }
+
+  @Test
+  void noOpeningIsProposedThatIsTooLowForAHand() throws Exception {
+    // 3 x 62 + 100 + 500 = 786; 50 is our own least
+    List<String> settings = List.of("rack.openings=[100, 500]", "rack.foot=0", "rack.top=flush");
+
+    assertTrue(changes(settings, "rack.upright=736").contains("rack.openings[0]=50"));
+    assertTrue(
+        changes(settings, "rack.upright=735").stream()
+            .noneMatch(change -> change.startsWith("rack.openings[0]=49")));
+  }
+
+  private static List<String> changes(List<String> settings, String upright) throws Exception {
+    String[] all = Stream.concat(settings.stream(), Stream.of(upright)).toArray(String[]::new);
+    return provenChanges(problem(SEED_TRAYS, all), SEED_TRAYS, all);
   }
 
   @Test
