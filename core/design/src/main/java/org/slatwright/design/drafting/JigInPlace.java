@@ -174,7 +174,7 @@ final class JigInPlace implements SheetBlock {
       return figures;
     }
 
-    /** Plates seen on edge cover the one cheek that is seen flat. */
+    /** Plates seen on edge cover the one cheek that is seen flat; the register fills its slot. */
     List<Figure> plates() {
       List<Figure> figures = new ArrayList<>();
       Geometry covered = GEOMETRY.createPolygon();
@@ -185,9 +185,7 @@ final class JigInPlace implements SheetBlock {
         }
       }
       Solid cheek = first(Solid::isSeenFlat);
-      Geometry edge =
-          Polygons.of(cheek.placed().plate().boundary(), cheek.placed().plate().openings())
-              .getBoundary();
+      Geometry edge = Polygons.of(cheek.placed().plate().boundary()).getBoundary();
       Geometry there = moved(edge, cheek);
       figures.addAll(lines(there.difference(covered.buffer(1e-6)), LineKind.VISIBLE));
       return figures;

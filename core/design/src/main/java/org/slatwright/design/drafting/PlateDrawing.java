@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
@@ -25,6 +26,7 @@ import org.slatwright.design.drafting.DimensionChain.Link;
 final class PlateDrawing implements SheetBlock {
 
   private static final double CAPTION = 3.5;
+  private static final double CAPTION_FOOT = 6;
   private static final double EDGE = 3;
   private static final double CHAIN = 6;
 
@@ -65,7 +67,15 @@ final class PlateDrawing implements SheetBlock {
       figures.addAll(
           new UpChain(links(inside(Point2::y))).figures(view.bottom(), right + CHAIN, right));
     }
-    figures.add(Paragraph.text(left, bottom + CAPTION / 2, CAPTION, caption(), Figure.Align.START));
+    figures.add(
+        Paragraph.text(left, bottom + CAPTION_FOOT, CAPTION, caption(), Figure.Align.START));
+    figures.add(
+        Paragraph.text(
+            left,
+            bottom + CAPTION_FOOT - DimensionChain.LETTERING * Paragraph.LINE_SPACING,
+            DimensionChain.LETTERING,
+            details(),
+            Figure.Align.START));
     String title = plate.mark() + " " + plate.name();
     return new View("plate-" + plate.mark(), title, Optional.of(scale), figures);
   }
@@ -78,6 +88,21 @@ final class PlateDrawing implements SheetBlock {
         + plate.quantity()
         + " off, "
         + lengths.withUnit(plate.thickness());
+  }
+
+  /** What no chain says: bores and rounded corners. */
+  private String details() {
+    return Stream.concat(
+            plate.bores().stream()
+                .map(Outline.Circle::diameter)
+                .distinct()
+                .map(diameter -> "holes ø " + lengths.withUnit(diameter)),
+            plate.boundary().edges().stream()
+                .filter(edge -> edge instanceof Outline.Arc)
+                .map(arc -> Length.roundedMm(((Outline.Arc) arc).radiusMm()))
+                .distinct()
+                .map(radius -> "round corners R " + lengths.withUnit(radius)))
+        .collect(Collectors.joining(", "));
   }
 
   private ChainPair widths() {
@@ -93,7 +118,7 @@ final class PlateDrawing implements SheetBlock {
   }
 
   private double below() {
-    return widths().depth() + EDGE + 2 * CAPTION;
+    return widths().depth() + EDGE + CAPTION + CAPTION_FOOT;
   }
 
   private double right() {
