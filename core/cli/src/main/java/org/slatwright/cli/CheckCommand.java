@@ -1,7 +1,6 @@
 package org.slatwright.cli;
 
 import java.util.concurrent.Callable;
-import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,8 +32,6 @@ final class CheckCommand implements Callable<Integer> {
       session.out().println();
     }
     PlanText.chains(plan).forEach(session.out()::println);
-    boolean wrong =
-        plan.findings().stream().anyMatch(finding -> finding.severity() == Finding.Severity.ERROR);
-    return (wrong ? ExitStatus.RACK_WRONG : ExitStatus.DONE).code();
+    return ExitStatus.of(plan).code();
   }
 }

@@ -1,5 +1,8 @@
 package org.slatwright.cli;
 
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Plan;
+
 /** What the status that a command ends with means. */
 enum ExitStatus {
   DONE(0),
@@ -15,5 +18,12 @@ enum ExitStatus {
 
   int code() {
     return code;
+  }
+
+  /** Whether a plan is sound: wrong when one of its findings is an error. */
+  static ExitStatus of(Plan plan) {
+    boolean wrong =
+        plan.findings().stream().anyMatch(finding -> finding.severity() == Finding.Severity.ERROR);
+    return wrong ? RACK_WRONG : DONE;
   }
 }

@@ -77,10 +77,8 @@ final class ExportCommand implements Callable<Integer> {
     try (Catalogue catalogue = plugins.catalogue(session)) {
       Selection selection = selection(catalogue);
       Plan plan = rack.plan(session);
-      boolean sound = tellFindings(plan);
-      boolean complete = write(plan, selection);
-      return (!complete ? ExitStatus.NOT_WRITTEN : sound ? ExitStatus.DONE : ExitStatus.RACK_WRONG)
-          .code();
+      tellFindings(plan);
+      return (write(plan, selection) ? ExitStatus.of(plan) : ExitStatus.NOT_WRITTEN).code();
     }
   }
 
@@ -92,16 +90,15 @@ final class ExportCommand implements Callable<Integer> {
     }
   }
 
-  /** Notes are for {@code check}; whether there is no error. */
-  private boolean tellFindings(Plan plan) {
+  /** Notes are for {@code check}. */
+  private void tellFindings(Plan plan) {
     plan.findings().stream()
         .filter(finding -> finding.severity() != Finding.Severity.NOTE)
         .map(PlanText::finding)
         .forEach(session.err()::println);
-    return plan.findings().stream()
-        .noneMatch(finding -> finding.severity() == Finding.Severity.ERROR);
   }
 
+  /** Whether every format was written. */
   private boolean write(Plan plan, Selection selection) throws Refusal {
     String folder = into == null ? rack.name() + "-plan" : into;
     try (OutputFolder output = new OutputFolder(session.resolve(folder), replace)) {

@@ -1,5 +1,6 @@
 package org.slatwright.cli;
 
+import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -48,7 +49,10 @@ public final class Slatwright {
             .setExecutionExceptionHandler(
                 (failure, command, parsed) -> Slatwright.explained(session, failure));
     int status = statusOf(line, session, arguments);
-    session.out().flush();
+    if (session.out().checkError()) {
+      session.err().println("error: standard output could not be written");
+      status = ExitStatus.NOT_WRITTEN.code();
+    }
     session.err().flush();
     return status;
   }
@@ -66,10 +70,13 @@ public final class Slatwright {
       session.err().println(refusal.getMessage());
       return refusal.status().code();
     }
+    if (failure instanceof InvalidPathException path) {
+      session.err().println("error: " + path.getInput() + " cannot be a file name here");
+      return ExitStatus.USAGE_WRONG.code();
+    }
     session
         .err()
-        .println(
-            "error: this is a fault of slatwright itself, please report it: " + Fault.of(failure));
+        .println("error: slatwright itself is at fault, please report this: " + Fault.of(failure));
     return ExitStatus.NOT_WRITTEN.code();
   }
 }

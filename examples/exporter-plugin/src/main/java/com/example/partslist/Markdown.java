@@ -10,6 +10,7 @@ final class Markdown {
    * ASCII punctuation; line ends would end a heading or a table row, so they become blanks.
    */
   static String escaped(String text) {
-    return text.replaceAll("[\\r\\n\\t]+", " ").replaceAll("[\\\\`*_{}\\[\\]<>()#+!|&~-]", "\\\\$0");
+    return text.replaceAll("[\\r\\n\\t]+", " ")
+        .replaceAll("[\\\\`*_{}\\[\\]<>()#+!|&~-]", "\\\\$0");
   }
 }

@@ -65,7 +65,8 @@ final class PartsList {
     }
     text.add("").add("## Before the first cut").add("");
     for (Finding finding : plan.findings()) {
-      String advice = finding.advice().isEmpty() ? "" : " *" + Markdown.escaped(finding.advice()) + "*";
+      String advice =
+          finding.advice().isEmpty() ? "" : " *" + Markdown.escaped(finding.advice()) + "*";
       text.add(
           "- **%s**, %s: %s%s"
               .formatted(

@@ -10,8 +10,8 @@ import org.slatwright.api.export.OptionValues;
 import org.slatwright.api.plan.Plan;
 
 /**
- * Writes {@code parts-list.md}: the parts to cut and the findings as Markdown, for a workshop blog or
- * a shared notebook.
+ * Writes {@code parts-list.md}: the parts to cut and the findings as Markdown, for a workshop blog
+ * or a shared notebook.
  */
 public class PartsListExporter implements Exporter {
 

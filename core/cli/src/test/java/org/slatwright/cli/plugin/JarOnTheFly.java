@@ -49,22 +49,22 @@ public final class JarOnTheFly {
         own.contains("void export(")
             ? ""
             : """
-              public void export(Plan plan, OptionValues options, Destination destination)
-                  throws java.io.IOException {
-                destination.file("mine.txt", out -> out.write('m'));
-              }
-              """;
+            public void export(Plan plan, OptionValues options, Destination destination)
+                throws java.io.IOException {
+              destination.file("mine.txt", out -> out.write('m'));
+            }
+            """;
     return """
-        package plugin;
-        import org.slatwright.api.export.*;
-        import org.slatwright.api.plan.Plan;
-        public class %s implements Exporter {
-          public String format() { return %s; }
-          %s
-          %s
-          %s
-        }
-        """
+    package plugin;
+    import org.slatwright.api.export.*;
+    import org.slatwright.api.plan.Plan;
+    public class %s implements Exporter {
+      public String format() { return %s; }
+      %s
+      %s
+      %s
+    }
+    """
         .formatted(name, format, description, export, own);
   }
 
