@@ -68,12 +68,10 @@ record Grid(Rack rack) {
         .toList();
   }
 
-  /** The left end of the slats of each run along x, and behind the last the right end. */
-  List<Length> slatEnds() {
-    List<Length> lengths = rack.slats().lengths();
-    return IntStream.rangeClosed(0, lengths.size())
-        .mapToObj(i -> lengths.subList(0, i).stream().reduce(Length.ZERO, Length::plus))
-        .toList();
+  /** The left end of the slats of a bay; of the first one when they run through. */
+  Length slatLeft(int bay) {
+    Length width = rack.upright().width();
+    return bay == 0 ? Length.ZERO : frameLeft(bay).plus(width.minus(width.half()));
   }
 
   /** Heights of the dowel centres above the floor, from the floor up. */

@@ -41,11 +41,10 @@ final class ShelfBuilder {
 
   Group build(int shelf) {
     List<Length> lengths = rack.slats().lengths();
-    List<Length> ends = grid.slatEnds();
     List<Piece> slats = new ArrayList<>();
     for (int run = 0; run < lengths.size(); run++) {
       for (Length front : grid.slatFronts()) {
-        Point3 corner = new Point3(ends.get(run), front, grid.slatUnderside(shelf));
+        Point3 corner = new Point3(grid.slatLeft(run), front, grid.slatUnderside(shelf));
         Part part = parts.slat(lengths.get(run));
         Piece slat =
             new Piece(

@@ -80,10 +80,10 @@ record WidthChain(
 
   /**
    * Bearings are whole on an outer frame and half on an inner one. Where the width has no half in
-   * whole nanometres the slat on the right bears on the longer part, so that two slats meet.
+   * whole nanometres, slats that meet leave one nanometre, so that alike slats stay alike.
    */
   private Length slatLength(int bay) {
-    Length left = bay == 0 ? overhang.plus(upright) : upright.minus(upright.half());
+    Length left = bay == 0 ? overhang.plus(upright) : upright.half();
     Length right = bay == bays - 1 ? upright.plus(overhang) : upright.half();
     return left.plus(interior).plus(right);
   }
