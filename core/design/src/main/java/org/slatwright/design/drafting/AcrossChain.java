@@ -96,7 +96,7 @@ final class AcrossChain extends DimensionChain {
       figures.add(
           dimension(
               link,
-              line(lineFrom, line, lineTo, line, LineKind.THIN),
+              Strokes.line(lineFrom, line, lineTo, line, LineKind.THIN),
               stroke(from, line),
               stroke(to, line),
               new Figure.Text(at, LETTERING, link.text(), Figure.Align.MIDDLE, 0)));
@@ -104,7 +104,7 @@ final class AcrossChain extends DimensionChain {
     double[] extension = extension(line, feature);
     ends()
         .map(x -> origin + x)
-        .forEach(x -> figures.add(line(x, extension[0], x, extension[1], LineKind.THIN)));
+        .forEach(x -> figures.add(Strokes.line(x, extension[0], x, extension[1], LineKind.THIN)));
     return figures;
   }
 

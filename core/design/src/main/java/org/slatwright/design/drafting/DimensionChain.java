@@ -6,7 +6,6 @@ import java.util.stream.DoubleStream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
-import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.measure.Length;
 
 /**
@@ -104,11 +103,7 @@ abstract sealed class DimensionChain permits AcrossChain, UpChain {
 
   static Figure stroke(double x, double y) {
     double half = STROKE / 2;
-    return line(x - half, y - half, x + half, y + half, LineKind.VISIBLE);
-  }
-
-  static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
-    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
+    return Strokes.line(x - half, y - half, x + half, y + half, LineKind.VISIBLE);
   }
 
   /** The stretches taken in each of a row of lanes, the nearest one first. */

@@ -139,10 +139,10 @@ final class JigInPlace implements SheetBlock {
       double low = y(bottom()) - 4;
       double high = y(top()) + 4;
       return List.of(
-          line(outer, low, outer, high, LineKind.NEIGHBOUR),
-          line(inner, low, inner, high, LineKind.NEIGHBOUR),
-          line(inner, y(Length.ZERO), end, y(Length.ZERO), LineKind.NEIGHBOUR),
-          line(
+          Strokes.line(outer, low, outer, high, LineKind.NEIGHBOUR),
+          Strokes.line(inner, low, inner, high, LineKind.NEIGHBOUR),
+          Strokes.line(inner, y(Length.ZERO), end, y(Length.ZERO), LineKind.NEIGHBOUR),
+          Strokes.line(
               inner,
               y(rack.rail().height().negated()),
               end,
@@ -166,10 +166,11 @@ final class JigInPlace implements SheetBlock {
       double start = x(extent.low().y());
       for (Length hole : jig.railEdgeToHoles()) {
         double axis = y(hole.negated());
-        figures.add(line(start, axis + half, end, axis + half, LineKind.HIDDEN));
-        figures.add(line(start, axis - half, end, axis - half, LineKind.HIDDEN));
-        figures.add(line(end, axis - half, end, axis + half, LineKind.HIDDEN));
-        figures.add(line(start - AXIS_BEYOND, axis, end + AXIS_BEYOND, axis, LineKind.CENTRE));
+        figures.add(Strokes.line(start, axis + half, end, axis + half, LineKind.HIDDEN));
+        figures.add(Strokes.line(start, axis - half, end, axis - half, LineKind.HIDDEN));
+        figures.add(Strokes.line(end, axis - half, end, axis + half, LineKind.HIDDEN));
+        figures.add(
+            Strokes.line(start - AXIS_BEYOND, axis, end + AXIS_BEYOND, axis, LineKind.CENTRE));
       }
       return figures;
     }
@@ -279,17 +280,11 @@ final class JigInPlace implements SheetBlock {
     }
 
     private Figure rectangle(Box box) {
-      double x1 = x(box.low().y());
-      double x2 = x(box.high().y());
-      double y1 = y(box.low().z());
-      double y2 = y(box.high().z());
-      return new Figure.Polyline(
-          List.of(
-              new PaperPoint(x1, y1),
-              new PaperPoint(x2, y1),
-              new PaperPoint(x2, y2),
-              new PaperPoint(x1, y2)),
-          true,
+      return Strokes.box(
+          x(box.low().y()),
+          y(box.low().z()),
+          x(box.high().y()),
+          y(box.high().z()),
           LineKind.VISIBLE);
     }
 
@@ -300,9 +295,5 @@ final class JigInPlace implements SheetBlock {
 
   private Solid first(Predicate<Solid> wanted) {
     return solids.stream().filter(wanted).findFirst().orElseThrow();
-  }
-
-  private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
-    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
   }
 }

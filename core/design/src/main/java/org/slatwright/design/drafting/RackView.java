@@ -130,19 +130,15 @@ record RackView(
     double y = (cover[1] + cover[3]) / 2;
     boolean level = cover[2] - cover[0] > cover[3] - cover[1];
     return level
-        ? line(cover[0] - AXIS_OVERRUN, y, cover[2] + AXIS_OVERRUN, y, LineKind.CENTRE)
-        : line(x, cover[1] - AXIS_OVERRUN, x, cover[3] + AXIS_OVERRUN, LineKind.CENTRE);
+        ? Strokes.line(cover[0] - AXIS_OVERRUN, y, cover[2] + AXIS_OVERRUN, y, LineKind.CENTRE)
+        : Strokes.line(x, cover[1] - AXIS_OVERRUN, x, cover[3] + AXIS_OVERRUN, LineKind.CENTRE);
   }
 
   private Figure line(VisibleLines.Stroke stroke) {
     LineKind kind = stroke.visible() ? LineKind.VISIBLE : LineKind.HIDDEN;
     return stroke.horizontal()
-        ? line(x(stroke.from()), y(stroke.at()), x(stroke.to()), y(stroke.at()), kind)
-        : line(x(stroke.at()), y(stroke.from()), x(stroke.at()), y(stroke.to()), kind);
-  }
-
-  private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
-    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
+        ? Strokes.line(x(stroke.from()), y(stroke.at()), x(stroke.to()), y(stroke.at()), kind)
+        : Strokes.line(x(stroke.at()), y(stroke.from()), x(stroke.at()), y(stroke.to()), kind);
   }
 
   private double onPaper(long nanometres) {

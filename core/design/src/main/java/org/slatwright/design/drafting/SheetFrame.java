@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.Paper;
-import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.View;
 
 /**
@@ -58,21 +57,10 @@ record SheetFrame(Paper paper, boolean landscape) {
     double x = sheetWidth() / 2;
     double y = sheetHeight() / 2;
     return List.of(
-        new Figure.Polyline(
-            List.of(
-                new PaperPoint(left(), bottom()),
-                new PaperPoint(right(), bottom()),
-                new PaperPoint(right(), top()),
-                new PaperPoint(left(), top())),
-            true,
-            LineKind.BORDER),
-        mark(x, bottom(), x, bottom() - CENTRING_MARK),
-        mark(x, top(), x, top() + CENTRING_MARK),
-        mark(left(), y, left() - CENTRING_MARK, y),
-        mark(right(), y, right() + CENTRING_MARK, y));
-  }
-
-  private static Figure mark(double x1, double y1, double x2, double y2) {
-    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), LineKind.BORDER);
+        Strokes.box(left(), bottom(), right(), top(), LineKind.BORDER),
+        Strokes.line(x, bottom(), x, bottom() - CENTRING_MARK, LineKind.BORDER),
+        Strokes.line(x, top(), x, top() + CENTRING_MARK, LineKind.BORDER),
+        Strokes.line(left(), y, left() - CENTRING_MARK, y, LineKind.BORDER),
+        Strokes.line(right(), y, right() + CENTRING_MARK, y, LineKind.BORDER));
   }
 }

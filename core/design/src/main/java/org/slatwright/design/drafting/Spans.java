@@ -24,7 +24,12 @@ record Spans(List<Span> spans) {
   Spans plus(Spans other) {
     List<Span> all = new ArrayList<>(spans);
     all.addAll(other.spans);
-    all.sort(Comparator.comparingLong(Span::from));
+    return joined(all);
+  }
+
+  /** Everything that lies in any of them, in any order. */
+  static Spans joined(List<Span> stretches) {
+    List<Span> all = stretches.stream().sorted(Comparator.comparingLong(Span::from)).toList();
     List<Span> joined = new ArrayList<>();
     for (Span span : all) {
       Span last = joined.isEmpty() ? null : joined.get(joined.size() - 1);

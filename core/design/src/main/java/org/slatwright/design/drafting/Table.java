@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
-import org.slatwright.api.drawing.PaperPoint;
 
 /** A ruled table: a heading and rows of one line each. */
 final class Table {
@@ -44,14 +43,14 @@ final class Table {
     for (int i = 0; i <= rows.size() + 1; i++) {
       double y = top - i * ROW;
       LineKind line = i <= 1 || i == rows.size() + 1 ? LineKind.VISIBLE : LineKind.THIN;
-      figures.add(line(left, y, left + width(), y, line));
+      figures.add(Strokes.line(left, y, left + width(), y, line));
     }
     double x = left;
     for (Column column : columns) {
-      figures.add(line(x, bottom, x, top, x == left ? LineKind.VISIBLE : LineKind.THIN));
+      figures.add(Strokes.line(x, bottom, x, top, x == left ? LineKind.VISIBLE : LineKind.THIN));
       x += column.width();
     }
-    figures.add(line(x, bottom, x, top, LineKind.VISIBLE));
+    figures.add(Strokes.line(x, bottom, x, top, LineKind.VISIBLE));
     figures.addAll(row(columns.stream().map(Column::heading).toList(), left, top));
     for (int i = 0; i < rows.size(); i++) {
       figures.addAll(row(rows.get(i), left, top - (i + 1) * ROW));
@@ -76,9 +75,5 @@ final class Table {
       x += column.width();
     }
     return figures;
-  }
-
-  private static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
-    return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
-import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.drawing.View;
 import org.slatwright.api.measure.Unit;
@@ -63,7 +62,7 @@ record TitleBlock(
   private List<Figure> figures(double left, double bottom) {
     List<Figure> figures = new ArrayList<>();
     double top = bottom + HEIGHT;
-    figures.add(box(left, bottom, WIDTH, HEIGHT, LineKind.VISIBLE));
+    figures.add(Strokes.box(left, bottom, left + WIDTH, bottom + HEIGHT, LineKind.VISIBLE));
     titleCell(figures, left, top - 2 * ROW, 92);
     cell(figures, left + 92, top - ROW, 62, "Drawing", drawing);
     symbolCell(figures, left + 154, top - ROW, 26);
@@ -80,7 +79,7 @@ record TitleBlock(
 
   private void titleCell(List<Figure> figures, double left, double bottom, double width) {
     double high = 2 * ROW;
-    figures.add(box(left, bottom, width, high, LineKind.THIN));
+    figures.add(Strokes.box(left, bottom, left + width, bottom + high, LineKind.THIN));
     caption(figures, left, bottom + high, "Title");
     double room = width - 2 * PAD;
     double below = bottom + high - PAD - CAPTION - 1.6;
@@ -90,7 +89,7 @@ record TitleBlock(
   }
 
   private void symbolCell(List<Figure> figures, double left, double bottom, double width) {
-    figures.add(box(left, bottom, width, ROW, LineKind.THIN));
+    figures.add(Strokes.box(left, bottom, left + width, bottom + ROW, LineKind.THIN));
     caption(figures, left, bottom + ROW, angle.words());
     figures.addAll(angle.symbol(left + width / 2, bottom + 3.2));
   }
@@ -102,7 +101,7 @@ record TitleBlock(
       double width,
       String caption,
       String value) {
-    figures.add(box(left, bottom, width, ROW, LineKind.THIN));
+    figures.add(Strokes.box(left, bottom, left + width, bottom + ROW, LineKind.THIN));
     caption(figures, left, bottom + ROW, caption);
     if (!value.isEmpty()) {
       String text = Paragraph.cut(value, 3.5, width - 2 * PAD);
@@ -113,17 +112,5 @@ record TitleBlock(
   private static void caption(List<Figure> figures, double left, double top, String caption) {
     figures.add(
         Paragraph.text(left + PAD, top - CAPTION - 0.9, CAPTION, caption, Figure.Align.START));
-  }
-
-  private static Figure box(
-      double left, double bottom, double width, double height, LineKind line) {
-    return new Figure.Polyline(
-        List.of(
-            new PaperPoint(left, bottom),
-            new PaperPoint(left + width, bottom),
-            new PaperPoint(left + width, bottom + height),
-            new PaperPoint(left, bottom + height)),
-        true,
-        line);
   }
 }

@@ -78,7 +78,7 @@ final class UpChain extends DimensionChain {
       figures.add(
           dimension(
               link,
-              line(line, from, line, to, LineKind.THIN),
+              Strokes.line(line, from, line, to, LineKind.THIN),
               stroke(line, from),
               stroke(line, to),
               text(link, spots.get(i), origin, line, away)));
@@ -86,7 +86,7 @@ final class UpChain extends DimensionChain {
     double[] extension = extension(line, feature);
     ends()
         .map(y -> origin + y)
-        .forEach(y -> figures.add(line(extension[0], y, extension[1], y, LineKind.THIN)));
+        .forEach(y -> figures.add(Strokes.line(extension[0], y, extension[1], y, LineKind.THIN)));
     return figures;
   }
 

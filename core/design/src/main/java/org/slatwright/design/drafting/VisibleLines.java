@@ -108,27 +108,27 @@ final class VisibleLines {
         edge.line().horizontal()
             ? new Envelope(edge.from(), edge.to(), edge.line().at(), edge.line().at())
             : new Envelope(edge.line().at(), edge.line().at(), edge.from(), edge.to());
-    Spans covered = Spans.NONE;
+    List<Spans.Span> covered = new ArrayList<>();
     for (Object found : index.query(around)) {
       Solid nearer = (Solid) found;
-      if (nearer.depth() < edge.solid().depth()) {
-        covered = covered.plus(coveredBy(nearer.cover(), edge));
+      if (nearer.depth() < edge.solid().depth() && crosses(nearer.cover(), edge.line())) {
+        covered.add(along(nearer.cover(), edge.line()));
       }
     }
-    return covered.within(edge.from(), edge.to());
+    return Spans.joined(covered).within(edge.from(), edge.to());
   }
 
   /** An edge of the nearer box itself hides nothing: it is drawn there. */
-  private static Spans coveredBy(Rect cover, Edge edge) {
-    long at = edge.line().at();
-    if (edge.line().horizontal()) {
-      return cover.bottom() < at && at < cover.top()
-          ? Spans.of(cover.left(), cover.right())
-          : Spans.NONE;
-    }
-    return cover.left() < at && at < cover.right()
-        ? Spans.of(cover.bottom(), cover.top())
-        : Spans.NONE;
+  private static boolean crosses(Rect cover, Line line) {
+    return line.horizontal()
+        ? cover.bottom() < line.at() && line.at() < cover.top()
+        : cover.left() < line.at() && line.at() < cover.right();
+  }
+
+  private static Spans.Span along(Rect cover, Line line) {
+    return line.horizontal()
+        ? new Spans.Span(cover.left(), cover.right())
+        : new Spans.Span(cover.bottom(), cover.top());
   }
 
   private static Envelope envelope(Rect rect) {
