@@ -63,7 +63,8 @@ final class Heights {
     return count + " × " + lengths.number(pitch) + " (= " + lengths.number(all) + ")";
   }
 
-  private static int alike(List<Length> openings, int from) {
+  /** How many openings from one on are as high as it is. */
+  static int alike(List<Length> openings, int from) {
     int end = from;
     while (end < openings.size() && openings.get(end).equals(openings.get(from))) {
       end++;

@@ -41,12 +41,28 @@ final class Notes {
   }
 
   private static List<String> texts(Rack rack, LengthFormat lengths) {
-    return List.of(
-        shelves(rack, lengths),
-        slats(rack, lengths),
-        joint(rack, lengths),
-        fixing(rack, lengths),
+    List<String> texts = new ArrayList<>();
+    texts.add(shelves(rack, lengths));
+    if (!rack.openings().isEmpty()) {
+      texts.add(openings(rack, lengths));
+    }
+    texts.add(slats(rack, lengths));
+    texts.add(joint(rack, lengths));
+    texts.add(fixing(rack, lengths));
+    texts.add(
         "Caution: fix the rack to the wall; a tall or top-heavy rack tips. Local codes come first.");
+    return texts;
+  }
+
+  private static String openings(Rack rack, LengthFormat lengths) {
+    List<String> heights = new ArrayList<>();
+    for (int i = 0; i < rack.openings().size(); ) {
+      int alike = Heights.alike(rack.openings(), i);
+      String height = lengths.withUnit(rack.openings().get(i));
+      heights.add(alike == 1 ? height : alike + " × " + height);
+      i += alike;
+    }
+    return "Clear heights from the floor up: " + String.join(", ", heights) + ".";
   }
 
   private static String shelves(Rack rack, LengthFormat lengths) {

@@ -83,9 +83,20 @@ record TitleBlock(
     caption(figures, left, bottom + high, "Title");
     double room = width - 2 * PAD;
     double below = bottom + high - PAD - CAPTION - 1.6;
-    double height = Paragraph.wrap(rack, 5, room).size() == 1 ? 5 : 3.5;
+    double height = titleHeight(room);
+    int most = height < 3 ? 3 : 2;
     figures.addAll(
-        Paragraph.draw(Paragraph.wrap(rack, height, room, 2), left + PAD, below, height));
+        Paragraph.draw(Paragraph.wrap(rack, height, room, most), left + PAD, below, height));
+  }
+
+  /**
+   * The largest lettering of ISO 3098 in which the title fits: on one line, on two, or on three.
+   */
+  private double titleHeight(double room) {
+    if (Paragraph.wrap(rack, 5, room).size() == 1) {
+      return 5;
+    }
+    return Paragraph.wrap(rack, 3.5, room).size() <= 2 ? 3.5 : 2.5;
   }
 
   private void symbolCell(List<Figure> figures, double left, double bottom, double width) {
