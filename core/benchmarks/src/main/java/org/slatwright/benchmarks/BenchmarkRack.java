@@ -56,13 +56,13 @@ public enum BenchmarkRack {
               - { length: 2400, price: 3.60 }
           dowel: { diameter: 10, rod-length: 1000 }
         rack:
-          bays: %d
+          bays: %s
           interior-width: 560
           rail-length: 400
           openings:
         %s
         slats:
-          per-shelf: %d
+          per-shelf: %s
           run: %s
         """
         .formatted(bays, openings(), slats, run)

@@ -125,7 +125,7 @@ final class HeightChanges {
             sizes.withEntries(List.of(HeightSizes.Entry.even(count))),
             "rack.openings=[{clear: even, count: " + count + "}]",
             heights ->
-                "%s%d even opening%s of %s clear"
+                "%s%s even opening%s of %s clear"
                     .formatted(
                         words, count, count == 1 ? "" : "s", sheet.showSpan(solved(heights))));
   }

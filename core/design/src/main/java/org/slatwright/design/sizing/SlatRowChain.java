@@ -165,7 +165,7 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
         count == 1
             ? slats(sheet, sizes, 1) + " leaves " + sheet.show(rail.minus(sizes.width())) + " bare"
             : slats(sheet, sizes, count) + " leave gaps of " + sheet.show(sizes.spread(count));
-    return "no number of slats leaves gaps of %s on rails of %s: %s, and %d are too many"
+    return "no number of slats leaves gaps of %s on rails of %s: %s, and %s are too many"
         .formatted(showRange(sheet, sizes.range()), sheet.show(rail), few, count + 1);
   }
 
