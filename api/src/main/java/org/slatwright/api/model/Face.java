@@ -36,4 +36,14 @@ public enum Face {
   public boolean isEnd() {
     return this == START_END || this == FAR_END;
   }
+
+  /** The face that {@code along} counts from. */
+  public Face alongFrom() {
+    return isEnd() ? FACE_EDGE : START_END;
+  }
+
+  /** The face that {@code across} counts from. */
+  public Face acrossFrom() {
+    return this == FACE_SIDE || this == BACK ? FACE_EDGE : BACK;
+  }
 }

@@ -18,9 +18,9 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Shape;
 import org.slatwright.api.plan.Jig;
-import org.slatwright.design.outline.Extent;
 import org.slatwright.design.outline.Polygons;
 import org.slatwright.design.sizing.Rack;
 

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Pattern.Operation;
 import org.slatwright.api.plan.Plate;
-import org.slatwright.design.outline.Extent;
 
 /** Draws one plate: bored, then opened, then cut free. */
 final class PlatePattern {

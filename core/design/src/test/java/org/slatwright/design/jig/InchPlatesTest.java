@@ -15,10 +15,10 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContextBase;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Plate;
-import org.slatwright.design.outline.Extent;
 
 /** What a maker with an inch rule can count on, the stock being measured to the 64th. */
 @Domain(InchPlatesTest.InchBenches.class)

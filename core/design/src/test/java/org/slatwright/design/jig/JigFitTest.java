@@ -22,6 +22,7 @@ import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Bore;
 import org.slatwright.api.model.Box;
 import org.slatwright.api.model.Direction;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Joint;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
@@ -30,7 +31,6 @@ import org.slatwright.api.model.Shape;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.api.plan.Plate;
 import org.slatwright.design.framing.Framing;
-import org.slatwright.design.outline.Extent;
 import org.slatwright.design.outline.Polygons;
 
 /** What every jig that is made promises, whatever the stock. Checked with JTS in mm. */

@@ -25,6 +25,7 @@ import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Bore;
 import org.slatwright.api.model.Direction;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Face;
 import org.slatwright.api.model.Grain;
 import org.slatwright.api.model.Hole;
@@ -42,7 +43,6 @@ import org.slatwright.api.plan.Jig;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Pattern.Operation;
 import org.slatwright.api.plan.Plate;
-import org.slatwright.design.outline.Extent;
 import org.slatwright.design.outline.Outlines;
 import org.slatwright.design.outline.Polygons;
 

@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.locationtech.jts.geom.Envelope;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 

@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import org.locationtech.jts.geom.Polygon;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 import org.slatwright.design.outline.Outlines.Corner;

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.model.Face;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Shape;
@@ -88,23 +87,12 @@ final class PlanTables {
         text(hole.name()),
         text(hole.face().word()),
         number(hole.along()),
-        text(alongFrom(hole.face()).word()),
+        text(hole.face().alongFrom().word()),
         number(hole.across()),
-        text(acrossFrom(hole.face()).word()),
+        text(hole.face().acrossFrom().word()),
         number(hole.diameter()),
         number(hole.depth()),
         text(hole.through() ? "yes" : "no"));
-  }
-
-  private static Face alongFrom(Face drilled) {
-    return drilled.isEnd() ? Face.FACE_EDGE : Face.START_END;
-  }
-
-  private static Face acrossFrom(Face drilled) {
-    return switch (drilled) {
-      case FACE_SIDE, BACK -> Face.FACE_EDGE;
-      case FACE_EDGE, BACK_EDGE, START_END, FAR_END -> Face.BACK;
-    };
   }
 
   private Table findings() {

@@ -3,7 +3,9 @@ package org.slatwright.exporter.dxf;
 import java.util.List;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
+import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Pattern.Operation;
 
@@ -30,9 +32,9 @@ record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
             // What is there twice, a machine cuts twice.
             .distinct()
             .toList();
-    List<Entity> check = new SizeCheck(unit).above(Extent.of(drawn));
+    List<Entity> check = new SizeCheck(unit).above(extent(drawn));
     List<Entity> all = Stream.concat(drawn.stream(), check.stream()).toList();
-    return new Drawing(pattern.title(), unit, Extent.of(all), all);
+    return new Drawing(pattern.title(), unit, extent(all), all);
   }
 
   /** The operations that occur, each once, in the order of {@link Operation}. */
@@ -44,8 +46,13 @@ record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
     Operation operation = feature.operation();
     Outline outline = feature.outline();
     return outline instanceof Outline.Circle circle
-        ? new Entity.Circle(operation, circle.centre(), circle.diameter().half())
-        : new Entity.Contour(operation, ((Outline.Path) outline).edges());
+        ? new Entity.Circle(operation, circle)
+        : new Entity.Contour(operation, (Outline.Path) outline);
+  }
+
+  /** Around the origin and all entities. */
+  private static Extent extent(List<Entity> entities) {
+    return entities.stream().map(Entity::extent).reduce(Extent.at(Point2.ORIGIN), Extent::around);
   }
 
   private static Entity lettering(Pattern.Label label) {

@@ -98,8 +98,8 @@ final class R12Document implements DxfDocument {
       contour(contour, tags);
     } else if (entity instanceof Entity.Circle circle) {
       begin("CIRCLE", circle, tags);
-      tags.flatPoint(10, circle.centre());
-      tags.length(40, circle.radius());
+      tags.flatPoint(10, circle.outline().centre());
+      tags.length(40, circle.outline().diameter().half());
     } else if (entity instanceof Entity.Line line) {
       begin("LINE", line, tags);
       tags.flatPoint(10, line.from());
@@ -119,7 +119,7 @@ final class R12Document implements DxfDocument {
     tags.whole(66, 1);
     tags.flatPoint(10, Point2.ORIGIN);
     tags.whole(70, 1);
-    for (Outline.Edge edge : contour.edges()) {
+    for (Outline.Edge edge : contour.outline().edges()) {
       begin("VERTEX", contour, tags);
       tags.flatPoint(10, edge.from());
       tags.bulge(Bulge.of(edge));

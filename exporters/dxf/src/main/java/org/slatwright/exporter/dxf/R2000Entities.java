@@ -33,8 +33,8 @@ final class R2000Entities {
     } else if (entity instanceof Entity.Circle circle) {
       begin("CIRCLE", circle);
       tags.word(100, "AcDbCircle");
-      tags.flatPoint(10, circle.centre());
-      tags.length(40, circle.radius());
+      tags.flatPoint(10, circle.outline().centre());
+      tags.length(40, circle.outline().diameter().half());
     } else if (entity instanceof Entity.Line line) {
       begin("LINE", line);
       tags.word(100, "AcDbLine");
@@ -49,10 +49,10 @@ final class R2000Entities {
     begin("LWPOLYLINE", contour);
     tags.word(100, "AcDbPolyline");
     // The count comes first, or some readers do not close the line.
-    tags.whole(90, contour.edges().size());
+    tags.whole(90, contour.outline().edges().size());
     tags.whole(70, 1);
     tags.real(43, 0);
-    for (Outline.Edge edge : contour.edges()) {
+    for (Outline.Edge edge : contour.outline().edges()) {
       tags.point(10, edge.from());
       tags.bulge(Bulge.of(edge));
     }

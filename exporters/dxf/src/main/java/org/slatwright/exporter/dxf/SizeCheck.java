@@ -4,6 +4,7 @@ import java.util.List;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Unit;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Pattern.Operation;
 

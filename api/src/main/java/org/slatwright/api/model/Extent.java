@@ -1,11 +1,10 @@
-package org.slatwright.design.outline;
+package org.slatwright.api.model;
 
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.model.Outline;
-import org.slatwright.api.model.Point2;
 
 /**
- * The upright rectangle that just holds an outline, from its lower left corner to its upper right.
+ * The upright rectangle that just holds something flat, from its lower left corner to its upper
+ * right.
  *
  * @param low the corner with the least coordinates
  * @param high the corner with the greatest
@@ -25,10 +24,22 @@ public record Extent(Point2 low, Point2 high) {
   /** The extent of an outline, with the bulge of its arcs; exact for whole and quarter circles. */
   public static Extent of(Outline outline) {
     if (outline instanceof Outline.Circle circle) {
-      return around(circle.centre(), circle.diameter().half());
+      return square(circle.centre(), circle.diameter().half());
     }
     return ((Outline.Path) outline)
         .edges().stream().map(Extent::of).reduce(Extent::around).orElseThrow();
+  }
+
+  /** The extent of a single point. */
+  public static Extent at(Point2 point) {
+    return new Extent(point, point);
+  }
+
+  /** The smallest extent around both. */
+  public Extent around(Extent other) {
+    return new Extent(
+        new Point2(Length.min(low.x(), other.low.x()), Length.min(low.y(), other.low.y())),
+        new Point2(Length.max(high.x(), other.high.x()), Length.max(high.y(), other.high.y())));
   }
 
   private static Extent of(Outline.Edge edge) {
@@ -71,18 +82,8 @@ public record Extent(Point2 low, Point2 high) {
     return arc.counterClockwise() ? left < arc.sweep() : left - fullTurn > arc.sweep();
   }
 
-  private static Extent at(Point2 point) {
-    return new Extent(point, point);
-  }
-
-  private static Extent around(Point2 centre, Length radius) {
+  private static Extent square(Point2 centre, Length radius) {
     return new Extent(
         centre.moved(radius.negated(), radius.negated()), centre.moved(radius, radius));
-  }
-
-  private Extent around(Extent other) {
-    return new Extent(
-        new Point2(Length.min(low.x(), other.low.x()), Length.min(low.y(), other.low.y())),
-        new Point2(Length.max(high.x(), other.high.x()), Length.max(high.y(), other.high.y())));
   }
 }
