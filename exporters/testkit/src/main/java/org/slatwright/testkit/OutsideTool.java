@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.io.IOException;
+import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Assumptions;
 
 /**
@@ -69,6 +72,21 @@ public final class OutsideTool {
       return output;
     } finally {
       Files.delete(printed);
+    }
+  }
+
+  /**
+   * A script that lies beside a test, as an argument for {@link #run}.
+   *
+   * @param test whose package the script is in, among the test's resources
+   */
+  public static String script(Class<?> test, String name) {
+    URL script =
+        Objects.requireNonNull(test.getResource(name), () -> "no " + name + " beside " + test);
+    try {
+      return Path.of(script.toURI()).toString();
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException(e);
     }
   }
 

@@ -1,15 +1,12 @@
 package org.slatwright.exporter.csv;
 
 import java.io.IOException;
-import java.net.URISyntaxException;
-import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.slatwright.testkit.OutsideTool;
 
 /** Reads a table with Python's csv module, an independent reader of RFC 4180. */
@@ -28,7 +25,12 @@ final class ReadByPython {
   static List<List<String>> rows(byte[] csv, Path folder) throws IOException, InterruptedException {
     Path file = Files.write(folder.resolve("read.csv"), csv);
     String printed =
-        OutsideTool.python("csv").run("-X", "utf8", script().toString(), file.toString());
+        OutsideTool.python("csv")
+            .run(
+                "-X",
+                "utf8",
+                OutsideTool.script(ReadByPython.class, "read_csv.py"),
+                file.toString());
     return Arrays.stream(printed.split("\u001e")).map(ReadByPython::cells).toList();
   }
 
@@ -47,14 +49,5 @@ final class ReadByPython {
       named.put(header.get(i), row.get(i));
     }
     return named;
-  }
-
-  private static Path script() {
-    URL script = Objects.requireNonNull(ReadByPython.class.getResource("read_csv.py"));
-    try {
-      return Path.of(script.toURI());
-    } catch (URISyntaxException e) {
-      throw new AssertionError(e);
-    }
   }
 }

@@ -1,15 +1,12 @@
 package org.slatwright.exporter.dxf;
 
 import java.io.IOException;
-import java.net.URISyntaxException;
-import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import org.slatwright.testkit.OutsideTool;
 
 /**
@@ -22,7 +19,9 @@ record ReadByEzdxf(List<List<String>> lines) {
   /** Reads files of those contents; all in one run, since starting Python is what takes time. */
   static List<ReadByEzdxf> read(List<String> contents, Path folder)
       throws IOException, InterruptedException {
-    List<String> arguments = new ArrayList<>(List.of("-X", "utf8", script().toString()));
+    List<String> arguments =
+        new ArrayList<>(
+            List.of("-X", "utf8", OutsideTool.script(ReadByEzdxf.class, "read_dxf.py")));
     for (String dxf : contents) {
       Path file = folder.resolve(arguments.size() + ".dxf");
       arguments.add(Files.writeString(file, dxf, StandardCharsets.US_ASCII).toString());
@@ -53,14 +52,5 @@ record ReadByEzdxf(List<List<String>> lines) {
       throw new AssertionError("expected one " + kind + ", read " + lines);
     }
     return found.get(0);
-  }
-
-  private static Path script() {
-    URL script = Objects.requireNonNull(ReadByEzdxf.class.getResource("read_dxf.py"));
-    try {
-      return Path.of(script.toURI());
-    } catch (URISyntaxException e) {
-      throw new AssertionError(e);
-    }
   }
 }
