@@ -1,6 +1,10 @@
 package org.slatwright.cli.house;
 
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
@@ -10,13 +14,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.charset.Charset;
+import java.util.Calendar;
 import java.util.Date;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.UUID;
+import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -166,6 +174,8 @@ class HouseRulesTest {
         .mayOnlyBeAccessedByLayers("planner", "drafting", "workshop")
         .whereLayer("sizing")
         .mayOnlyBeAccessedByLayers("planner", "drafting", "workshop", "framing")
+        .whereLayer("rackfile")
+        .mayOnlyBeAccessedByLayers("planner", "sizing")
         .ensureAllClassesAreContainedInArchitecture()
         .because("one direction, no way back: a sheet never decides a size")
         .check(ALL.that(resideInAnyPackage(DESIGN)));
@@ -188,7 +198,10 @@ class HouseRulesTest {
         .resideInAnyPackage(API, DESIGN, EXPORTERS)
         .should()
         .dependOnClassesThat()
-        .belongToAnyOf(Date.class, java.util.Calendar.class, Random.class, java.util.UUID.class)
+        .belongToAnyOf(Date.class, Calendar.class, UUID.class)
+        .orShould()
+        .dependOnClassesThat()
+        .areAssignableTo(RandomGenerator.class)
         .orShould()
         .dependOnClassesThat()
         .resideInAPackage("java.time..")
@@ -205,6 +218,29 @@ class HouseRulesTest {
   }
 
   @Test
+  void everyMachineGivesSameBytes() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(API, DESIGN, EXPORTERS)
+        .should()
+        .callMethod(Locale.class, "getDefault")
+        .orShould()
+        .callMethod(String.class, "toLowerCase")
+        .orShould()
+        .callMethod(String.class, "toUpperCase")
+        .orShould()
+        .callMethod(Charset.class, "defaultCharset")
+        .orShould()
+        .callMethod(System.class, "lineSeparator")
+        .orShould()
+        .callMethod(System.class, "getenv", String.class)
+        .orShould()
+        .callMethod(System.class, "getProperty", String.class)
+        .because("the machine's language and environment are no part of a rack file")
+        .check(ALL);
+  }
+
+  @Test
   void onlyTheCommandLineSpeaks() {
     noClasses()
         .that()
@@ -214,7 +250,8 @@ class HouseRulesTest {
         .orShould()
         .accessField(System.class, "err")
         .orShould()
-        .callMethod(Throwable.class, "printStackTrace")
+        .callMethodWhere(
+            target(name("printStackTrace")).and(target(owner(assignableTo(Throwable.class)))))
         .because("results and complaints go through the command line's own streams")
         .check(ALL);
     noClasses()
