@@ -58,7 +58,7 @@ class HostileFileTest {
     StringBuilder laughs = new StringBuilder("a0: &a0 [ ha, ha, ha, ha, ha, ha, ha, ha, ha ]\n");
     for (int i = 1; i < 10; i++) {
       String before = "*a" + (i - 1);
-      laughs.append("a%d: &a%d [ %s, %s ]\n".formatted(i, i, before, before));
+      laughs.append("a%s: &a%s [ %s, %s ]\n".formatted(i, i, before, before));
     }
 
     assertEquals(

@@ -36,10 +36,11 @@ class SizingPropertyTest {
     Length overall =
         rack.interiorWidth().times(rack.bays()).plus(frames).plus(slats.overhang().times(2));
     assertSums(rack, "width", overall);
-    assertEquals(
-        overall,
-        slats.lengths().stream().reduce(Length.ZERO, Length::plus),
-        "slats laid end to end reach from end to end");
+    long open =
+        overall.minus(slats.lengths().stream().reduce(Length.ZERO, Length::plus)).nanometres();
+    assertTrue(
+        open >= 0 && open < slats.lengths().size(),
+        () -> "slats laid end to end reach from end to end, but for a nanometre a joint: " + open);
   }
 
   @Property(tries = 60)
