@@ -1,5 +1,6 @@
 package org.slatwright.design.rackfile;
 
+import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
@@ -8,6 +9,55 @@ import org.snakeyaml.engine.v2.exceptions.YamlVersionException;
 
 /** Says in a maker's words what the YAML parser could not read. */
 final class YamlGrammar {
+
+  /** The first one counts. The last few are about signs that a maker hardly ever means so. */
+  private static final List<Meaning> MEANINGS =
+      List.of(
+          new Meaning(List.of("TAB"), "a tab; indent with spaces"),
+          new Meaning(
+              List.of("mapping values are not allowed"),
+              "a colon too many here, or one missing above; write \"key: value\", and quotes around a"
+                  + " text that holds a colon"),
+          new Meaning(
+              List.of("could not find expected ':'"),
+              "a key without its colon just before here; write \"key: value\""),
+          new Meaning(
+              List.of("unexpected end of stream"),
+              "the file ends within a quoted text; close its quotes"),
+          new Meaning(
+              List.of("expected ',' or ']'"),
+              "a list [ … ] goes wrong just before here: a missing comma or closing ]"),
+          new Meaning(
+              List.of("expected ',' or '}'"),
+              "a group { … } goes wrong just before here: a missing comma or closing }"),
+          new Meaning(
+              List.of("expected <block end>"),
+              "this line does not line up with those above it; check the indentation"),
+          new Meaning(
+              List.of("sequence entries are not allowed"),
+              "a list entry \"- \" may not begin here; put it on a line of its own"),
+          new Meaning(
+              List.of("expected the node content"),
+              "a value is missing just before here, or a bracket is out of place"),
+          new Meaning(
+              List.of("escape"),
+              "an unknown \\ sequence in a text with double quotes; use single quotes, or write \\\\"),
+          new Meaning(
+              List.of("cannot start any token"),
+              "this character may not begin a value; put the value in quotes"),
+          new Meaning(
+              List.of("document separator", "<document start>"),
+              "this does not belong to what stands above; check the indentation, and that there is no"
+                  + " \"---\" or \"...\" in between"),
+          new Meaning(
+              List.of("chomping", "indentation indicator", "comment or a line break"),
+              "| and > begin a text of several lines; put quotes around a text that begins with one"),
+          new Meaning(
+              List.of("alphabetic", "unexpected character"),
+              "& and * begin a name; put quotes around a text that begins with one"),
+          new Meaning(
+              List.of("URI", "tag", "'!'", "'>'"),
+              "! begins a tag; put quotes around a text that begins with one"));
 
   private YamlGrammar() {}
 
@@ -28,63 +78,17 @@ final class YamlGrammar {
   }
 
   private static String plain(String problem) {
-    if (problem.contains("TAB")) {
-      return "a tab; indent with spaces";
-    }
-    if (problem.contains("mapping values are not allowed")) {
-      return "a colon too many here, or one missing above; write \"key: value\", and quotes around a"
-          + " text that holds a colon";
-    }
-    if (problem.contains("could not find expected ':'")) {
-      return "a key without its colon just before here; write \"key: value\"";
-    }
-    if (problem.contains("unexpected end of stream")) {
-      return "the file ends within a quoted text; close its quotes";
-    }
-    if (problem.contains("expected ',' or ']'")) {
-      return "a list [ … ] goes wrong just before here: a missing comma or closing ]";
-    }
-    if (problem.contains("expected ',' or '}'")) {
-      return "a group { … } goes wrong just before here: a missing comma or closing }";
-    }
-    if (problem.contains("expected <block end>")) {
-      return "this line does not line up with those above it; check the indentation";
-    }
-    if (problem.contains("sequence entries are not allowed")) {
-      return "a list entry \"- \" may not begin here; put it on a line of its own";
-    }
-    if (problem.contains("expected the node content")) {
-      return "a value is missing just before here, or a bracket is out of place";
-    }
-    if (problem.contains("escape")) {
-      return "an unknown \\ sequence in a text with double quotes; use single quotes, or write \\\\";
-    }
-    if (problem.contains("cannot start any token")) {
-      return "this character may not begin a value; put the value in quotes";
-    }
-    if (problem.contains("document separator") || problem.contains("<document start>")) {
-      return "this does not belong to what stands above; check the indentation, and that there is no"
-          + " \"---\" or \"...\" in between";
-    }
-    return ofASign(problem);
+    return MEANINGS.stream()
+        .filter(meaning -> meaning.said().stream().anyMatch(problem::contains))
+        .map(Meaning::words)
+        .findFirst()
+        .orElse("not YAML here; put quotes around texts that hold signs such as { [ & * ! | > % ?");
   }
 
-  /** Signs that mean something at the start of a value; a maker hardly ever wants that. */
-  private static String ofASign(String problem) {
-    if (problem.contains("chomping")
-        || problem.contains("indentation indicator")
-        || problem.contains("comment or a line break")) {
-      return "| and > begin a text of several lines; put quotes around a text that begins with one";
-    }
-    if (problem.contains("alphabetic") || problem.contains("unexpected character")) {
-      return "& and * begin a name; put quotes around a text that begins with one";
-    }
-    if (problem.contains("URI")
-        || problem.contains("tag")
-        || problem.contains("'!'")
-        || problem.contains("'>'")) {
-      return "! begins a tag; put quotes around a text that begins with one";
-    }
-    return "not YAML here; put quotes around texts that hold signs such as { [ & * ! | > % ?";
-  }
+  /**
+   * What the parser says, and what that means to a maker.
+   *
+   * @param said parts of the parser's messages, any of them
+   */
+  private record Meaning(List<String> said, String words) {}
 }
