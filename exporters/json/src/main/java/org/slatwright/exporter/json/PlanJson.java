@@ -29,7 +29,7 @@ final class PlanJson {
     json.whole("version", VERSION);
     json.text("title", plan.title());
     json.text("unit", "mm");
-    json.text("units", plan.lengths().unit().symbol());
+    json.text("makersUnit", plan.lengths().unit().symbol());
     json.objects("chains", plan.chains(), this::chain);
     new AssemblyJson(json).write(plan.assembly());
     json.objects("cutList", plan.cutList(), this::cutLine);
