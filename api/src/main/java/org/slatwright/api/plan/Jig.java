@@ -2,7 +2,10 @@ package org.slatwright.api.plan;
 
 import java.util.List;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Box;
+import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Placement;
+import org.slatwright.api.model.Shape;
 
 /**
  * A drilling jig matched to the measured stock, built from flat plates that key together.
@@ -43,5 +46,12 @@ public record Jig(
    * @param plate which
    * @param placement where its lower left back corner lies and which way its axes run, in jig axes
    */
-  public record Placed(Plate plate, Placement placement) {}
+  public record Placed(Plate plate, Placement placement) {
+
+    /** The box that it fills, in jig axes. */
+    public Box box() {
+      Extent flat = Extent.of(plate.boundary());
+      return placement.box(new Shape.Bar(flat.width(), flat.height(), plate.thickness()));
+    }
+  }
 }

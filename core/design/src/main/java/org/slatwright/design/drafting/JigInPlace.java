@@ -18,8 +18,6 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
-import org.slatwright.api.model.Extent;
-import org.slatwright.api.model.Shape;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.outline.Polygons;
 import org.slatwright.design.sizing.Rack;
@@ -62,15 +60,8 @@ final class JigInPlace implements SheetBlock {
     this.jig = jig;
     this.lengths = lengths;
     this.scale = scale;
-    this.solids = jig.placed().stream().map(placed -> new Solid(placed, box(placed))).toList();
+    this.solids = jig.placed().stream().map(placed -> new Solid(placed, placed.box())).toList();
     this.extent = solids.stream().map(Solid::box).reduce(Box::around).orElseThrow();
-  }
-
-  private static Box box(Jig.Placed placed) {
-    Extent size = Extent.of(placed.plate().boundary());
-    return placed
-        .placement()
-        .box(new Shape.Bar(size.width(), size.height(), placed.plate().thickness()));
   }
 
   @Override

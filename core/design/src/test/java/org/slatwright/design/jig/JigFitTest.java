@@ -27,7 +27,6 @@ import org.slatwright.api.model.Joint;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Point3;
-import org.slatwright.api.model.Shape;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.api.plan.Plate;
 import org.slatwright.design.framing.Framing;
@@ -192,15 +191,15 @@ class JigFitTest {
   }
 
   private static void bearsOnFaceAndRailEdgeExactly(Bench bench, Jig jig) {
-    Box first = box(jig.placed().get(0));
+    Box first = jig.placed().get(0).box();
     assertEquals(Length.ZERO, first.high().y(), "the stack lies on the outer face");
-    Box register = box(jig.placed().get(jig.placed().size() - 1));
+    Box register = jig.placed().get(jig.placed().size() - 1).box();
     assertEquals(Length.ZERO, register.low().z(), "the register lies on the rail edge");
     assertTrue(register.low().y().isMoreThan(Length.ZERO));
     assertTrue(register.high().x().isMoreThan(bench.railWidth().half()));
     assertTrue(register.low().x().isLessThan(bench.railWidth().half().negated()));
     for (Jig.Placed cheek : cheeksOf(jig)) {
-      Box box = box(cheek);
+      Box box = cheek.box();
       Length inner = Length.min(box.low().x().abs(), box.high().x().abs());
       Length gap = inner.minus(bench.uprightWidth().half());
       assertTrue(gap.minus(jig.clearance()).abs().nanometres() <= 1, "cheek off by " + gap);
@@ -319,13 +318,6 @@ class JigFitTest {
 
   private static Jig jig(Bench bench) {
     return JigMaker.make(bench.rack()).jig().orElseThrow();
-  }
-
-  private static Box box(Jig.Placed placed) {
-    Extent extent = Extent.of(placed.plate().boundary());
-    return placed
-        .placement()
-        .box(new Shape.Bar(extent.width(), extent.height(), placed.plate().thickness()));
   }
 
   private static List<Jig.Placed> cheeksOf(Jig jig) {
