@@ -1,5 +1,6 @@
 package org.slatwright.api.drawing;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -25,7 +26,7 @@ public enum LineKind {
 
   LineKind(double widthMm, double... dashesMm) {
     this.widthMm = widthMm;
-    this.dashesMm = java.util.Arrays.stream(dashesMm).boxed().toList();
+    this.dashesMm = Arrays.stream(dashesMm).boxed().toList();
   }
 
   /** Line width on paper, in mm. */

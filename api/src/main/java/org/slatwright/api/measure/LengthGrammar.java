@@ -21,11 +21,11 @@ public record LengthGrammar(Unit bareUnit) {
 
   private static final int LONGEST_TEXT = 40;
   private static final String NUMBER =
-      "(?:(?<%1$swhole>\\d+)[ -])?(?<%1$sover>\\d+)/(?<%1$sunder>\\d+)|(?<%1$sdecimal>\\d+(?:\\.\\d+)?)";
+      "(?:(?<whole>\\d+)[ -])?(?<over>\\d+)/(?<under>\\d+)|(?<decimal>\\d+(?:\\.\\d+)?)";
   private static final Pattern PLAIN =
-      Pattern.compile("(?:" + NUMBER.formatted("n") + ") *(?<unit>mm|cm|m|in|ft|\"|'|)");
+      Pattern.compile("(?:" + NUMBER + ") *(?<unit>mm|cm|m|in|ft|\"|'|)");
   private static final Pattern FEET_AND_INCHES =
-      Pattern.compile("(?<feet>\\d+) *(?:'|ft) *-? *(?:" + NUMBER.formatted("n") + ") *(?:\"|in)");
+      Pattern.compile("(?<feet>\\d+) *(?:'|ft) *-? *(?:" + NUMBER + ") *(?:\"|in)");
 
   /** The length that {@code text} says, or empty when it says none exactly. Never negative. */
   public Optional<Length> read(String text) {
@@ -58,15 +58,15 @@ public record LengthGrammar(Unit bareUnit) {
   private record Ratio(BigInteger over, BigInteger under) {
 
     static Ratio of(Matcher number) {
-      String decimal = number.group("ndecimal");
+      String decimal = number.group("decimal");
       if (decimal != null) {
         int point = decimal.indexOf('.');
         int places = point < 0 ? 0 : decimal.length() - point - 1;
         return new Ratio(new BigInteger(decimal.replace(".", "")), BigInteger.TEN.pow(places));
       }
       Ratio fraction =
-          new Ratio(new BigInteger(number.group("nover")), new BigInteger(number.group("nunder")));
-      String whole = number.group("nwhole");
+          new Ratio(new BigInteger(number.group("over")), new BigInteger(number.group("under")));
+      String whole = number.group("whole");
       return whole == null ? fraction : fraction.plus(new BigInteger(whole));
     }
 

@@ -8,7 +8,6 @@ import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.Finding;
-import org.slatwright.design.rackfile.RackFile;
 
 /**
  * A rack in which nothing is unknown.
@@ -81,7 +80,6 @@ public record Rack(
    * @param overhang slat ends beyond the outer faces of the frames
    */
   public record SlatRow(
-      RackFile.Run run,
       List<Length> lengths,
       Length thickness,
       Length width,

@@ -129,7 +129,6 @@ public final class Sizing {
     WidthChain across = width.orElseThrow();
     RowSizes.Row closed = row.orElseThrow().row();
     return new Rack.SlatRow(
-        across.run(),
         across.slatLengths(),
         slat.orElseThrow().first(),
         slat.orElseThrow().second(),

@@ -5,7 +5,6 @@ import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
-import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -64,7 +63,6 @@ record Bench(
         List.of(opening, opening),
         Length.mm(200),
         new Rack.SlatRow(
-            RackFile.Run.THROUGH,
             List.of(Length.mm(580).plus(uprightWidth.times(2))),
             slat,
             Length.mm(95),
