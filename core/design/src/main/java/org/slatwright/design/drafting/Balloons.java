@@ -39,19 +39,19 @@ final class Balloons {
     int opening = highest(rack);
     Piece rail = side.assembly().pieces(Role.RAIL).get(opening);
     Piece railAbove = side.assembly().pieces(Role.RAIL).get(opening + 1);
-    double[] above = side.cover(railAbove);
+    RackView.Cover above = side.cover(railAbove);
     double slats = rack.slats().thickness().inMm() * side.scale().factor();
-    double low = side.cover(rail)[3] + slats;
-    double railX = above[0] + RADIUS + AIR;
-    double uprightX = above[2] - RADIUS - 2 * AIR;
+    double low = side.cover(rail).top() + slats;
+    double railX = above.left() + RADIUS + AIR;
+    double uprightX = above.right() - RADIUS - 2 * AIR;
     Optional<Piece> slat = slatBetween(side, rail, railX, uprightX);
-    if (above[1] - low < LEAST_HEIGHT || slat.isEmpty()) {
+    if (above.bottom() - low < LEAST_HEIGHT || slat.isEmpty()) {
       return List.of();
     }
-    Balloons balloons = new Balloons(side, (low + above[1]) / 2);
-    balloons.up(railX, railAbove, (above[1] + above[3]) / 2);
+    Balloons balloons = new Balloons(side, (low + above.bottom()) / 2);
+    balloons.up(railX, railAbove, above.middleY());
     balloons.down(middle(side, slat.get()), slat.get(), low - slats / 2);
-    balloons.right(uprightX, side.assembly().pieces(Role.UPRIGHT).get(0), above[2]);
+    balloons.right(uprightX, side.assembly().pieces(Role.UPRIGHT).get(0), above.right());
     return List.copyOf(balloons.figures);
   }
 
@@ -75,8 +75,7 @@ final class Balloons {
   }
 
   private static double middle(RackView view, Piece piece) {
-    double[] cover = view.cover(piece);
-    return (cover[0] + cover[2]) / 2;
+    return view.cover(piece).middleX();
   }
 
   private void up(double x, Piece piece, double end) {

@@ -57,7 +57,7 @@ final class Notes {
   private static String openings(Rack rack, LengthFormat lengths) {
     List<String> heights = new ArrayList<>();
     for (int i = 0; i < rack.openings().size(); ) {
-      int alike = Heights.alike(rack.openings(), i);
+      int alike = HeightSteps.alike(rack.openings(), i);
       String height = lengths.withUnit(rack.openings().get(i));
       heights.add(alike == 1 ? height : alike + " × " + height);
       i += alike;

@@ -13,7 +13,7 @@ record RackDimensions(Rack rack, LengthFormat lengths, Scale scale) {
 
   /** Heights, for the left of the front view. */
   ChainPair heights() {
-    return ChainPair.up(links(Heights.of(rack, lengths)), lengths);
+    return ChainPair.up(links(HeightSteps.of(rack, lengths)), lengths);
   }
 
   /** Frames and bays, for below the front view. */
@@ -37,18 +37,18 @@ record RackDimensions(Rack rack, LengthFormat lengths, Scale scale) {
   }
 
   private ChainPair across(List<Length> inOrder) {
-    List<Heights.Step> steps =
+    List<HeightSteps.Step> steps =
         inOrder.stream()
             .filter(Length::isPositive)
-            .map(length -> new Heights.Step(length, lengths.number(length)))
+            .map(length -> new HeightSteps.Step(length, lengths.number(length)))
             .toList();
     return ChainPair.across(links(steps), lengths);
   }
 
-  private List<Link> links(List<Heights.Step> steps) {
+  private List<Link> links(List<HeightSteps.Step> steps) {
     List<Link> links = new ArrayList<>();
     Length at = Length.ZERO;
-    for (Heights.Step step : steps) {
+    for (HeightSteps.Step step : steps) {
       Length end = at.plus(step.length());
       links.add(
           new Link(

@@ -3,6 +3,7 @@ package org.slatwright.design.drafting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
@@ -68,10 +69,22 @@ record RackView(
     return bottom + onPaper(v - extent.bottom());
   }
 
-  /** What a piece covers, in mm on the sheet: left, bottom, right, top. */
-  double[] cover(Piece piece) {
+  /** What a piece covers, in mm on the sheet. */
+  record Cover(double left, double bottom, double right, double top) {
+
+    double middleX() {
+      return (left + right) / 2;
+    }
+
+    double middleY() {
+      return (bottom + top) / 2;
+    }
+  }
+
+  /** Where a piece lies on the sheet. */
+  Cover cover(Piece piece) {
     Projection.Rect rect = projection.cover(piece.box());
-    return new double[] {x(rect.left()), y(rect.bottom()), x(rect.right()), y(rect.top())};
+    return new Cover(x(rect.left()), y(rect.bottom()), x(rect.right()), y(rect.top()));
   }
 
   /** One cluster a piece that has a line of its own, in the order of the assembly. */
@@ -97,7 +110,7 @@ record RackView(
   }
 
   private Figure cluster(Piece piece, List<Figure> figures) {
-    String id = projection.name().toLowerCase(java.util.Locale.ROOT) + "-" + piece.id();
+    String id = projection.name().toLowerCase(Locale.ROOT) + "-" + piece.id();
     return new Figure.Cluster(id, piece.part().name() + " " + piece.id(), figures);
   }
 
@@ -114,10 +127,10 @@ record RackView(
    * A rod seen on end is a circle where it comes to the surface; a thin one seen aside, its axis.
    */
   private List<Figure> rod(Piece rod, List<VisibleLines.Solid> opaque) {
-    double[] cover = cover(rod);
+    Cover cover = cover(rod);
     if (isOnEnd(rod)) {
-      PaperPoint centre = new PaperPoint((cover[0] + cover[2]) / 2, (cover[1] + cover[3]) / 2);
-      double radius = (cover[2] - cover[0]) / 2;
+      PaperPoint centre = new PaperPoint(cover.middleX(), cover.middleY());
+      double radius = (cover.right() - cover.left()) / 2;
       return VisibleLines.isSeen(rod, opaque, projection)
           ? List.of(new Figure.Circle(centre, radius, LineKind.THIN))
           : List.of();
@@ -125,13 +138,15 @@ record RackView(
     return isOutlined(rod) ? List.of() : List.of(axis(cover));
   }
 
-  private static Figure axis(double[] cover) {
-    double x = (cover[0] + cover[2]) / 2;
-    double y = (cover[1] + cover[3]) / 2;
-    boolean level = cover[2] - cover[0] > cover[3] - cover[1];
+  private static Figure axis(Cover cover) {
+    double x = cover.middleX();
+    double y = cover.middleY();
+    boolean level = cover.right() - cover.left() > cover.top() - cover.bottom();
     return level
-        ? Strokes.line(cover[0] - AXIS_OVERRUN, y, cover[2] + AXIS_OVERRUN, y, LineKind.CENTRE)
-        : Strokes.line(x, cover[1] - AXIS_OVERRUN, x, cover[3] + AXIS_OVERRUN, LineKind.CENTRE);
+        ? Strokes.line(
+            cover.left() - AXIS_OVERRUN, y, cover.right() + AXIS_OVERRUN, y, LineKind.CENTRE)
+        : Strokes.line(
+            x, cover.bottom() - AXIS_OVERRUN, x, cover.top() + AXIS_OVERRUN, LineKind.CENTRE);
   }
 
   private Figure line(VisibleLines.Stroke stroke) {

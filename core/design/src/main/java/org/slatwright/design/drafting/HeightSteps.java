@@ -10,7 +10,7 @@ import org.slatwright.design.sizing.Rack;
  * The links of the height chain as they are drawn: foot, shelf (rail and slat), clear height,
  * shelf, …, top. In a tall rack, equal shelves in a row become one link, {@code 6 × 150 (= 900)}.
  */
-final class Heights {
+final class HeightSteps {
 
   private static final int MOST_DRAWN_ONE_BY_ONE = 8;
 
@@ -20,14 +20,14 @@ final class Heights {
   private final Rack rack;
   private final LengthFormat lengths;
 
-  private Heights(Rack rack, LengthFormat lengths) {
+  private HeightSteps(Rack rack, LengthFormat lengths) {
     this.rack = rack;
     this.lengths = lengths;
   }
 
   /** From the floor up; they add up to the length of the uprights. */
   static List<Step> of(Rack rack, LengthFormat lengths) {
-    return new Heights(rack, lengths).steps();
+    return new HeightSteps(rack, lengths).steps();
   }
 
   private List<Step> steps() {
