@@ -3,12 +3,6 @@ package org.slatwright.design.drafting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
@@ -18,8 +12,8 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
+import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Jig;
-import org.slatwright.design.outline.Polygons;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -39,29 +33,19 @@ final class JigInPlace implements SheetBlock {
   private static final double LEFT = 12;
   private static final double RIGHT = 16;
   private static final double CHAIN = 8;
-  private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
   private final Rack rack;
   private final Jig jig;
   private final LengthFormat lengths;
   private final Scale scale;
-  private final List<Solid> solids;
   private final Box extent;
-
-  private record Solid(Jig.Placed placed, Box box) {
-
-    boolean isSeenFlat() {
-      return placed.placement().thickness().axis() == Axis.X;
-    }
-  }
 
   JigInPlace(Rack rack, Jig jig, LengthFormat lengths, Scale scale) {
     this.rack = rack;
     this.jig = jig;
     this.lengths = lengths;
     this.scale = scale;
-    this.solids = jig.placed().stream().map(placed -> new Solid(placed, placed.box())).toList();
-    this.extent = solids.stream().map(Solid::box).reduce(Box::around).orElseThrow();
+    this.extent = jig.placed().stream().map(Jig.Placed::box).reduce(Box::around).orElseThrow();
   }
 
   @Override
@@ -168,53 +152,14 @@ final class JigInPlace implements SheetBlock {
 
     /** Plates seen on edge cover the one cheek that is seen flat; the register fills its slot. */
     List<Figure> plates() {
+      List<Jig.Placed> onEdge =
+          jig.placed().stream().filter(plate -> normal(plate) != Axis.X).toList();
       List<Figure> figures = new ArrayList<>();
-      Geometry covered = GEOMETRY.createPolygon();
-      for (Solid solid : solids) {
-        if (!solid.isSeenFlat()) {
-          figures.add(rectangle(solid.box()));
-          covered = covered.union(rectangleOf(solid.box()));
-        }
-      }
-      Solid cheek = first(Solid::isSeenFlat);
-      Geometry edge = Polygons.of(cheek.placed().plate().boundary()).getBoundary();
-      Geometry there = moved(edge, cheek);
-      figures.addAll(lines(there.difference(covered.buffer(1e-6)), LineKind.VISIBLE));
-      return figures;
-    }
-
-    private Geometry moved(Geometry edge, Solid cheek) {
-      Geometry there = edge.copy();
-      double dy = cheek.box().low().y().inMm();
-      double dz = cheek.box().low().z().inMm();
-      there.apply(
-          (Coordinate c) -> {
-            c.x += dy;
-            c.y += dz;
-          });
-      there.geometryChanged();
-      return there;
-    }
-
-    private Geometry rectangleOf(Box box) {
-      return GEOMETRY.toGeometry(
-          new Envelope(
-              box.low().y().inMm(),
-              box.high().y().inMm(),
-              box.low().z().inMm(),
-              box.high().z().inMm()));
-    }
-
-    private List<Figure> lines(Geometry geometry, LineKind kind) {
-      LineMerger merger = new LineMerger();
-      merger.add(geometry);
-      List<Figure> figures = new ArrayList<>();
-      for (Object merged : merger.getMergedLineStrings()) {
-        List<PaperPoint> points = new ArrayList<>();
-        for (Coordinate c : ((Geometry) merged).getCoordinates()) {
-          points.add(new PaperPoint(x(Length.roundedMm(c.x)), y(Length.roundedMm(c.y))));
-        }
-        figures.add(new Figure.Polyline(points, false, kind));
+      onEdge.forEach(plate -> figures.add(rectangle(plate.box())));
+      for (List<Point2> run : FreeEdges.of(first(Axis.X), onEdge)) {
+        List<PaperPoint> points =
+            run.stream().map(p -> new PaperPoint(x(p.x()), y(p.y()))).toList();
+        figures.add(new Figure.Polyline(points, false, LineKind.VISIBLE));
       }
       return figures;
     }
@@ -247,9 +192,9 @@ final class JigInPlace implements SheetBlock {
 
     /** The marks of guide stack, cheek and register above them. */
     List<Figure> balloons() {
-      Solid cheek = first(Solid::isSeenFlat);
-      Solid guide = first(solid -> solid.placed().placement().thickness().axis() == Axis.Y);
-      Solid register = first(solid -> solid.placed().placement().thickness().axis() == Axis.Z);
+      Jig.Placed cheek = first(Axis.X);
+      Jig.Placed guide = first(Axis.Y);
+      Jig.Placed register = first(Axis.Z);
       double high = y(top()) + BALLOON + 6;
       List<Figure> figures = new ArrayList<>();
       balloon(figures, guide, middle(guide), high, y(top()) - 1.5);
@@ -260,13 +205,14 @@ final class JigInPlace implements SheetBlock {
       return figures;
     }
 
-    private double middle(Solid solid) {
-      return (x(solid.box().low().y()) + x(solid.box().high().y())) / 2;
+    private double middle(Jig.Placed plate) {
+      return (x(plate.box().low().y()) + x(plate.box().high().y())) / 2;
     }
 
-    private void balloon(List<Figure> figures, Solid solid, double x, double y, double leaderEnd) {
+    private void balloon(
+        List<Figure> figures, Jig.Placed plate, double x, double y, double leaderEnd) {
       figures.add(new Figure.Circle(new PaperPoint(x, y), BALLOON, LineKind.THIN));
-      figures.add(label(x, y - LETTERING / 2, solid.placed().plate().mark()));
+      figures.add(label(x, y - LETTERING / 2, plate.plate().mark()));
       figures.addAll(Leaders.dotted(x, y - BALLOON, x, leaderEnd));
     }
 
@@ -284,7 +230,12 @@ final class JigInPlace implements SheetBlock {
     }
   }
 
-  private Solid first(Predicate<Solid> wanted) {
-    return solids.stream().filter(wanted).findFirst().orElseThrow();
+  /** The first plate that lies square to an axis: the register to z, the guide to y. */
+  private Jig.Placed first(Axis square) {
+    return jig.placed().stream().filter(plate -> normal(plate) == square).findFirst().orElseThrow();
+  }
+
+  private static Axis normal(Jig.Placed plate) {
+    return plate.placement().thickness().axis();
   }
 }
