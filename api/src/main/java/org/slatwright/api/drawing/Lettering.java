@@ -40,10 +40,12 @@ public final class Lettering {
    * kerning. A character that the font lacks counts as wide as the font is high.
    */
   public static double width(String text, double height) {
-    int units =
-        text.codePoints()
-            .map(codePoint -> WIDTH_BY_CODE_POINT.getOrDefault(codePoint, UNKNOWN_WIDTH))
-            .sum();
+    int units = 0;
+    for (int i = 0; i < text.length(); ) {
+      int codePoint = text.codePointAt(i);
+      units += WIDTH_BY_CODE_POINT.getOrDefault(codePoint, UNKNOWN_WIDTH);
+      i += Character.charCount(codePoint);
+    }
     return units / UNITS_PER_EM * fontSize(height);
   }
 

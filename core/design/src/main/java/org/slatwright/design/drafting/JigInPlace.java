@@ -12,7 +12,7 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
-import org.slatwright.api.model.Point2;
+import org.slatwright.api.model.Outline;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
 
@@ -150,16 +150,20 @@ final class JigInPlace implements SheetBlock {
       return figures;
     }
 
-    /** Plates seen on edge cover the one cheek that is seen flat; the register fills its slot. */
+    /** Plates on edge, and what of the cheek stands out from the stack that hides its tabs. */
     List<Figure> plates() {
-      List<Jig.Placed> onEdge =
-          jig.placed().stream().filter(plate -> normal(plate) != Axis.X).toList();
       List<Figure> figures = new ArrayList<>();
-      onEdge.forEach(plate -> figures.add(rectangle(plate.box())));
-      for (List<Point2> run : FreeEdges.of(first(Axis.X), onEdge)) {
-        List<PaperPoint> points =
-            run.stream().map(p -> new PaperPoint(x(p.x()), y(p.y()))).toList();
-        figures.add(new Figure.Polyline(points, false, LineKind.VISIBLE));
+      jig.placed().stream()
+          .filter(plate -> normal(plate) != Axis.X)
+          .forEach(plate -> figures.add(rectangle(plate.box())));
+      Jig.Placed cheek = first(Axis.X);
+      Length toFace = cheek.box().low().y();
+      OutlineView view = new OutlineView(scale, x(toFace), y(cheek.box().low().z()));
+      for (Outline.Edge edge : cheek.plate().boundary().edges()) {
+        Length nearest = Length.min(edge.from().x(), edge.to().x()).plus(toFace);
+        if (!nearest.isNegative()) {
+          figures.add(view.edge(edge));
+        }
       }
       return figures;
     }

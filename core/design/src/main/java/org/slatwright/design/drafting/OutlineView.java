@@ -50,7 +50,7 @@ record OutlineView(Scale scale, double left, double bottom) {
     return figures;
   }
 
-  private Figure edge(Outline.Edge edge) {
+  Figure edge(Outline.Edge edge) {
     if (edge instanceof Outline.Arc arc) {
       return new Figure.Arc(
           at(arc.centre()),

@@ -33,11 +33,22 @@ final class PlateDrawing implements SheetBlock {
   private final Plate plate;
   private final LengthFormat lengths;
   private final Scale scale;
+  private final ChainPair widths;
+  private final ChainPair heights;
+  private final Optional<DimensionChain> insideAcross;
+  private final Optional<DimensionChain> insideUp;
 
   PlateDrawing(Plate plate, LengthFormat lengths, Scale scale) {
     this.plate = plate;
     this.lengths = lengths;
     this.scale = scale;
+    this.widths = ChainPair.across(links(edges(Point2::x)), lengths);
+    this.heights = ChainPair.up(links(edges(Point2::y)), lengths);
+    boolean hasInside = !plate.openings().isEmpty() || !plate.bores().isEmpty();
+    this.insideAcross =
+        hasInside ? Optional.of(new AcrossChain(links(inside(Point2::x)))) : Optional.empty();
+    this.insideUp =
+        hasInside ? Optional.of(new UpChain(links(inside(Point2::y)))) : Optional.empty();
   }
 
   @Override
@@ -59,25 +70,20 @@ final class PlateDrawing implements SheetBlock {
     plate.bores().forEach(bore -> figures.addAll(view.bore(bore)));
     double right = view.left() + size(Point2::x);
     double top = view.bottom() + size(Point2::y);
-    figures.addAll(widths().figures(view.left(), view.bottom(), -1));
-    figures.addAll(heights().figures(view.bottom(), view.left(), -1));
-    if (hasInside()) {
-      figures.addAll(
-          new AcrossChain(links(inside(Point2::x))).figures(view.left(), top + CHAIN, top));
-      figures.addAll(
-          new UpChain(links(inside(Point2::y))).figures(view.bottom(), right + CHAIN, right));
-    }
-    figures.add(
-        Paragraph.text(left, bottom + CAPTION_FOOT, CAPTION, caption(), Figure.Align.START));
-    figures.add(
-        Paragraph.text(
-            left,
-            bottom + CAPTION_FOOT - DimensionChain.LETTERING * Paragraph.LINE_SPACING,
-            DimensionChain.LETTERING,
-            details(),
-            Figure.Align.START));
+    figures.addAll(widths.figures(view.left(), view.bottom(), -1));
+    figures.addAll(heights.figures(view.bottom(), view.left(), -1));
+    insideAcross.ifPresent(chain -> figures.addAll(chain.figures(view.left(), top + CHAIN, top)));
+    insideUp.ifPresent(chain -> figures.addAll(chain.figures(view.bottom(), right + CHAIN, right)));
+    figures.addAll(captions(left, bottom + CAPTION_FOOT));
     String title = plate.mark() + " " + plate.name();
     return new View("plate-" + plate.mark(), title, Optional.of(scale), figures);
+  }
+
+  private List<Figure> captions(double left, double baseline) {
+    double below = baseline - DimensionChain.LETTERING * Paragraph.LINE_SPACING;
+    return List.of(
+        Paragraph.text(left, baseline, CAPTION, caption(), Figure.Align.START),
+        Paragraph.text(left, below, DimensionChain.LETTERING, details(), Figure.Align.START));
   }
 
   private String caption() {
@@ -105,32 +111,20 @@ final class PlateDrawing implements SheetBlock {
         .collect(Collectors.joining(", "));
   }
 
-  private ChainPair widths() {
-    return ChainPair.across(links(edges(Point2::x)), lengths);
-  }
-
-  private ChainPair heights() {
-    return ChainPair.up(links(edges(Point2::y)), lengths);
-  }
-
   private double left() {
-    return heights().depth() + EDGE;
+    return heights.depth() + EDGE;
   }
 
   private double below() {
-    return widths().depth() + EDGE + CAPTION + CAPTION_FOOT;
+    return widths.depth() + EDGE + CAPTION + CAPTION_FOOT;
   }
 
   private double right() {
-    return hasInside() ? CHAIN + new UpChain(links(inside(Point2::y))).depth() + EDGE : EDGE;
+    return insideUp.map(chain -> CHAIN + chain.depth() + EDGE).orElse(EDGE);
   }
 
   private double above() {
-    return hasInside() ? 2 * CHAIN + new AcrossChain(links(inside(Point2::x))).depth() : EDGE;
-  }
-
-  private boolean hasInside() {
-    return !plate.openings().isEmpty() || !plate.bores().isEmpty();
+    return insideAcross.map(chain -> 2 * CHAIN + chain.depth()).orElse(EDGE);
   }
 
   private double size(Function<Point2, Length> coordinate) {
