@@ -98,7 +98,8 @@ final class JigUse {
   private String afterDrilling() {
     return saddle.holes().size() > 1
         ? "Put a dry dowel through the jig into the first hole before drilling the next, and do not"
-            + " move the jig between them."
+            + " move the jig between them. Then take dowel and jig off, blow the holes clean, and"
+            + " glue the dowels in."
         : "Take the jig off, blow the hole clean, and glue the dowel in.";
   }
 

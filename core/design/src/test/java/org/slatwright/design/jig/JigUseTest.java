@@ -60,6 +60,15 @@ class JigUseTest {
   }
 
   @Test
+  void theLastStepGluesEveryDowelIn() {
+    assertTrue(
+        sentence(Bench.square(44, 10, 6), "Take the jig off").endsWith("glue the dowel in."));
+    assertTrue(
+        sentence(Bench.square(44, 10, 6).withRail(44, 70, 2), "Put a dry dowel")
+            .endsWith("glue the dowels in."));
+  }
+
+  @Test
   void holesInTheMiddleOfTheRailSuitEitherEdgeOfIt() {
     assertTrue(sentence(Bench.square(44, 10, 6), "Put the jig over").contains("over either edge"));
   }
