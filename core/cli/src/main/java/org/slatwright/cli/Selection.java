@@ -92,6 +92,9 @@ final class Selection {
   }
 
   private static Set<Listed> wanted(Catalogue catalogue, List<String> formats) {
+    if (formats.isEmpty()) { // --to with nothing but commas
+      throw new IllegalArgumentException("--to names no format");
+    }
     Set<Listed> wanted = new LinkedHashSet<>();
     for (String format : formats) {
       if (format.equals(ALL)) {
