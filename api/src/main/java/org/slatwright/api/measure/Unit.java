@@ -26,4 +26,9 @@ public enum Unit {
   public long nanometres() {
     return nanometres;
   }
+
+  /** The first of two where this is millimetres, the second where it is inches. */
+  public <T> T metricOrInch(T metric, T inch) {
+    return this == MM ? metric : inch;
+  }
 }

@@ -9,7 +9,7 @@ import java.nio.file.StandardCopyOption;
 /** One file under a name of the maker's own choice. */
 public final class OutputFile {
 
-  private static final String PART_SUFFIX = ".part";
+  private static final String STAGING_PREFIX = ".slatwright-";
 
   private OutputFile() {}
 
@@ -26,21 +26,18 @@ public final class OutputFile {
     if (!replace && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new OutputException(file + " exists (--replace writes over it)");
     }
-    Path part = file.resolveSibling("." + file.getFileName() + PART_SUFFIX);
     try {
-      Files.write(part, bytes);
-      Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+      Path staging = Files.createTempDirectory(file.toAbsolutePath().getParent(), STAGING_PREFIX);
+      Path part = staging.resolve("0");
+      try {
+        Files.write(part, bytes);
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+      } finally {
+        Files.deleteIfExists(part);
+        Files.deleteIfExists(staging);
+      }
     } catch (IOException e) {
-      delete(part);
       throw OutputException.cannotWrite(file, e);
-    }
-  }
-
-  private static void delete(Path part) {
-    try {
-      Files.deleteIfExists(part);
-    } catch (IOException e) {
-      // Litter beside a failure that is reported anyway.
     }
   }
 }

@@ -14,7 +14,7 @@ import org.slatwright.api.export.Destination;
 import org.slatwright.api.export.OutputNames;
 
 /**
- * A folder that files are written to, all of them or none.
+ * A folder that files are written to, each whole or not at all.
  *
  * <p>{@link #batch} gives a destination for one exporter; a batch that is {@linkplain Batch#keep
  * kept} is in place after {@link #publish}, any other is forgotten. Closing removes what was not

@@ -51,9 +51,7 @@ final class GeneralArrangement {
       this.frame = frame;
       this.foot =
           new SheetFoot(
-              frame,
-              room -> PartsList.table(assembly, lengths, room),
-              room -> new Notes(rack, lengths, room));
+              frame, room -> PartsList.table(assembly, lengths, room), Notes.of(rack, lengths));
       this.scale = Scales.largest(rack.units(), this::fits);
     }
 

@@ -2,7 +2,6 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.design.sizing.Rack;
@@ -10,37 +9,10 @@ import org.slatwright.design.sizing.Rack;
 /** What the general arrangement says in words: shelves, joints, fixing, and the caution. */
 final class Notes {
 
-  private static final double HEADING = 3.5;
-  private static final double LETTERING = 2.5;
-  private static final double BETWEEN = 1.6;
+  private Notes() {}
 
-  private final List<List<String>> paragraphs;
-
-  Notes(Rack rack, LengthFormat lengths, double width) {
-    paragraphs =
-        texts(rack, lengths).stream().map(text -> Paragraph.wrap(text, LETTERING, width)).toList();
-  }
-
-  double height() {
-    double text =
-        paragraphs.stream()
-            .mapToDouble(lines -> Paragraph.heightOf(lines.size(), LETTERING) + BETWEEN)
-            .sum();
-    return HEADING * Paragraph.LINE_SPACING + text;
-  }
-
-  List<Figure> figures(double left, double top) {
-    List<Figure> figures = new ArrayList<>();
-    figures.add(Paragraph.text(left, top - HEADING, HEADING, "Notes", Figure.Align.START));
-    double y = top - HEADING * Paragraph.LINE_SPACING;
-    for (List<String> lines : paragraphs) {
-      figures.addAll(Paragraph.draw(lines, left, y, LETTERING));
-      y -= Paragraph.heightOf(lines.size(), LETTERING) + BETWEEN;
-    }
-    return figures;
-  }
-
-  private static List<String> texts(Rack rack, LengthFormat lengths) {
+  /** A sentence or two each, most telling first, the caution last. */
+  static List<String> of(Rack rack, LengthFormat lengths) {
     List<String> texts = new ArrayList<>();
     texts.add(shelves(rack, lengths));
     if (!rack.openings().isEmpty()) {

@@ -17,16 +17,16 @@ final class SheetFoot {
 
   private final SheetFrame frame;
   private final Table partsList;
-  private final Notes notes;
+  private final Columns notes;
   private final boolean beside;
 
   /** With the parts list made for the room that it is given, in mm. */
-  SheetFoot(SheetFrame frame, DoubleFunction<Table> partsList, DoubleFunction<Notes> notes) {
+  SheetFoot(SheetFrame frame, DoubleFunction<Table> partsList, List<String> notes) {
     this.frame = frame;
     double room = frame.width() - TitleBlock.WIDTH - GAP;
     this.beside = room >= LEAST_BESIDE;
     this.partsList = partsList.apply(beside ? room : frame.width());
-    this.notes = notes.apply(frame.width() - 2 * PAD);
+    this.notes = new Columns("Notes", notes, frame.width() - 2 * PAD);
   }
 
   /** How much of the sheet is left above it, in mm. */

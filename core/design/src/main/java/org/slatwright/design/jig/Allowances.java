@@ -87,6 +87,6 @@ record Allowances(Unit units) {
   }
 
   private Length metricOrInch(Length metric, Length inch) {
-    return units == Unit.INCH ? inch : metric;
+    return units.metricOrInch(metric, inch);
   }
 }

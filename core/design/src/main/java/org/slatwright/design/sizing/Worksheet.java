@@ -43,7 +43,7 @@ final class Worksheet {
 
   /** The metric size in a millimetre file, the inch size in an inch file. */
   <T> T metricOrInch(T metric, T inch) {
-    return file.units() == Unit.MM ? metric : inch;
+    return file.units().metricOrInch(metric, inch);
   }
 
   /** A length for a person, with its unit. */
