@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Face;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Shape;
@@ -66,10 +67,9 @@ final class PlanTables {
             "part",
             "hole",
             "face",
-            withUnit("along"),
-            "along from",
-            withUnit("across"),
-            "across from",
+            distanceFrom(Face.START_END),
+            distanceFrom(Face.FACE_EDGE),
+            distanceFrom(Face.BACK),
             withUnit("diameter"),
             withUnit("depth"),
             "through");
@@ -86,13 +86,24 @@ final class PlanTables {
         text(part.mark()),
         text(hole.name()),
         text(hole.face().word()),
-        number(hole.along()),
-        text(hole.face().alongFrom().word()),
-        number(hole.across()),
-        text(hole.face().acrossFrom().word()),
+        distance(hole, Face.START_END),
+        distance(hole, Face.FACE_EDGE),
+        distance(hole, Face.BACK),
         number(hole.diameter()),
         number(hole.depth()),
         text(hole.through() ? "yes" : "no"));
+  }
+
+  private String distanceFrom(Face face) {
+    return withUnit("distance from " + face.word());
+  }
+
+  /** Two distances mark a hole out on its face; the third is empty, for the face itself says it. */
+  private Cell distance(Hole hole, Face from) {
+    if (hole.face().alongFrom() == from) {
+      return number(hole.along());
+    }
+    return hole.face().acrossFrom() == from ? number(hole.across()) : text("");
   }
 
   private Table findings() {

@@ -28,6 +28,8 @@ import org.slatwright.testkit.WareRack;
 /** What Python's csv module reads is what the plan says. */
 class CsvReadBackTest {
 
+  private static final List<String> FROM = List.of("start end", "face edge", "back");
+
   @TempDir Path folder;
 
   /** A plan and how its inches are written. */
@@ -84,8 +86,12 @@ class CsvReadBackTest {
       Hole hole = part.hole(row.get("hole"));
       Point3 mouth = lying(part).bore(hole).mouth();
       assertEquals(hole.face().word(), row.get("face"));
-      assertLength(way, coordinate(mouth, row.get("along from")), row, "along");
-      assertLength(way, coordinate(mouth, row.get("across from")), row, "across");
+      List<String> markedFrom =
+          FROM.stream().filter(from -> !distance(way, row, from).isEmpty()).toList();
+      assertEquals(2, markedFrom.size(), () -> row + " marks no place");
+      for (String from : markedFrom) {
+        assertLength(way, coordinate(mouth, from), row, "distance from " + from);
+      }
       assertLength(way, hole.diameter(), row, "diameter");
       assertLength(way, hole.depth(), row, "depth");
       assertEquals(hole.through() ? "yes" : "no", row.get("through"));
@@ -171,6 +177,10 @@ class CsvReadBackTest {
   private static Piece lying(Part part) {
     return new Piece(
         "lying", part, new Placement(Point3.ORIGIN, Direction.PLUS_X, Direction.PLUS_Y));
+  }
+
+  private static String distance(Way way, Map<String, String> row, String from) {
+    return row.get("distance from " + from + " (" + way.plan().lengths().unit().symbol() + ")");
   }
 
   private static Length coordinate(Point3 mouth, String from) {
