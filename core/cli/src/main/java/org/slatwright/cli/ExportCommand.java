@@ -1,6 +1,5 @@
 package org.slatwright.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -104,9 +103,7 @@ final class ExportCommand implements Callable<Integer> {
     try (OutputFolder output = new OutputFolder(session.resolve(folder), replace)) {
       List<String> failures = selection.export(plan, output);
       failures.forEach(session.err()::println);
-      for (Path file : output.publish()) {
-        session.out().println(file);
-      }
+      output.publish(session.out()::println);
       return failures.isEmpty();
     } catch (OutputException e) {
       throw new Refusal(ExitStatus.NOT_WRITTEN, "error: " + e.getMessage());

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.slatwright.api.export.Destination;
 import org.slatwright.api.export.OutputNames;
@@ -59,13 +60,14 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * Moves every kept file to its place, each in one step.
+   * Moves every kept file to its place, each in one step, in the order they were written.
    *
-   * @return where they are, in the order they were written
+   * @param placed told of each file as soon as it is in place, so that when a later one fails it is
+   *     known which are there
    * @throws OutputException when a file exists and may not be replaced (then nothing was moved), or
    *     cannot be moved
    */
-  public List<Path> publish() throws OutputException {
+  public void publish(Consumer<Path> placed) throws OutputException {
     refuseClashes();
     for (Staged file : kept) {
       try {
@@ -76,8 +78,8 @@ public final class OutputFolder implements AutoCloseable {
       } catch (IOException e) {
         throw OutputException.cannotWrite(file.target(), e);
       }
+      placed.accept(file.target());
     }
-    return kept.stream().map(Staged::target).toList();
   }
 
   /** Removes what was not published. */

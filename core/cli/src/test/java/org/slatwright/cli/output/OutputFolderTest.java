@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
@@ -29,8 +30,9 @@ class OutputFolderTest {
       batch.file("deep/b.txt", text("b"));
       batch.keep();
       assertEquals(List.of(), visibleFiles());
-      assertEquals(
-          List.of(desk.resolve("plan/a.txt"), desk.resolve("plan/deep/b.txt")), folder.publish());
+      List<Path> placed = new ArrayList<>();
+      folder.publish(placed::add);
+      assertEquals(List.of(desk.resolve("plan/a.txt"), desk.resolve("plan/deep/b.txt")), placed);
     }
     assertEquals(List.of("plan/a.txt", "plan/deep/b.txt"), allFiles());
     assertEquals("b", Files.readString(desk.resolve("plan/deep/b.txt")));
@@ -40,7 +42,7 @@ class OutputFolderTest {
   void aBatchThatIsNotKeptLeavesNothing() throws IOException {
     try (OutputFolder folder = new OutputFolder(desk.resolve("plan/of/mine"), false)) {
       folder.batch().file("a.txt", text("a"));
-      folder.publish();
+      folder.publish(file -> {});
     }
     assertEquals(List.of(), contents());
   }
@@ -53,11 +55,28 @@ class OutputFolderTest {
       batch.file("a.txt", text("a"));
       batch.file("b.txt", text("b"));
       batch.keep();
-      OutputException refused = assertThrows(OutputException.class, folder::publish);
+      OutputException refused =
+          assertThrows(OutputException.class, () -> folder.publish(file -> {}));
       assertTrue(refused.getMessage().contains(desk.resolve("b.txt").toString()));
     }
     assertEquals(List.of("b.txt"), allFiles());
     assertEquals("mine", Files.readString(desk.resolve("b.txt")));
+  }
+
+  @Test
+  void filesInPlaceAreToldOfEvenWhenALaterOneFails() throws IOException {
+    Files.writeString(desk.resolve("drawings"), "mine");
+    List<Path> placed = new ArrayList<>();
+    try (OutputFolder folder = new OutputFolder(desk, false)) {
+      OutputFolder.Batch batch = folder.batch();
+      batch.file("a.txt", text("a"));
+      batch.file("drawings/b.txt", text("b"));
+      batch.file("c.txt", text("c"));
+      batch.keep();
+      assertThrows(OutputException.class, () -> folder.publish(placed::add));
+    }
+    assertEquals(List.of(desk.resolve("a.txt")), placed);
+    assertEquals(List.of("a.txt", "drawings"), allFiles());
   }
 
   @Test
@@ -179,7 +198,7 @@ class OutputFolderTest {
       OutputFolder.Batch batch = output.batch();
       batch.file(name, text("new"));
       batch.keep();
-      output.publish();
+      output.publish(file -> {});
     }
   }
 
