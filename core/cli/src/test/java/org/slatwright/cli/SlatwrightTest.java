@@ -11,15 +11,29 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What can go wrong around a command, whichever it is. */
 class SlatwrightTest {
 
   private final StringWriter err = new StringWriter();
 
-  @Test
-  void aResultThatCannotBePrintedIsNotPassedOverInSilence() {
-    assertEquals(3, run(new FullDisk(), input(), "schema"));
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "schema",
+        "formats",
+        "check src/test/desk/trays.yaml",
+        "export src/test/desk/trays.yaml --to csv --into DIR",
+        "start DIR/new.yaml",
+        "--help",
+        "--version"
+      })
+  void aResultThatCannotBePrintedIsNotPassedOverInSilence(String command, @TempDir Path desk) {
+    String[] arguments = command.replace("DIR", desk.toString()).split(" ");
+    assertEquals(3, run(new FullDisk(), input(), arguments));
     assertEquals("error: standard output could not be written\n", told());
   }
 
