@@ -12,13 +12,19 @@ import org.slatwright.cli.output.OutputException;
 import org.slatwright.design.Planner;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** The rack that a command is about: its file, and what the maker changes in it. */
 final class RackInput {
 
   private static final String STANDARD_INPUT = "-";
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
 
   @Parameters(paramLabel = "RACK", description = "The rack file (YAML); - reads standard input.")
   private String rack;
@@ -46,8 +52,10 @@ final class RackInput {
    * The plan of it.
    *
    * @throws Refusal when it cannot be read, or something is wrong with it
+   * @throws ParameterException when a setting has not the form of one
    */
   Plan plan(Session session) throws Refusal {
+    settings.forEach(this::requireForm);
     byte[] bytes = bytes(session);
     String source = rack.equals(STANDARD_INPUT) ? "standard input" : rack;
     List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().toList();
@@ -59,6 +67,17 @@ final class RackInput {
       return plan;
     } catch (RackFileException e) {
       throw new Refusal(ExitStatus.RACK_WRONG, new ProblemText(source, lines).of(e.problems()));
+    }
+  }
+
+  /** What a setting says is about the rack; that it says nothing is about the command. */
+  private void requireForm(String setting) {
+    if (setting.indexOf('=') < 1) {
+      throw new ParameterException(
+          command.commandLine(),
+          "--set "
+              + setting
+              + " is not KEY=VALUE, such as rack.upright=1400 or rack.openings[1].clear=even");
     }
   }
 
