@@ -3,6 +3,7 @@ package org.slatwright.design.sizing;
 import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Problem;
@@ -32,16 +33,18 @@ final class FixingRule {
     Optional<Length> length = rule.asked.length().map(rule::checked).orElseGet(rule::chosen);
     length.ifPresent(l -> dowels.ifPresent(d -> rule.warnOfDowels(rail, d, l)));
     return length.map(
-        l -> new Rack.Fixing(rule.asked.kind(), l, rule.diameter(), rule.asked.perEnd()));
+        l -> new Rack.Fixing(rule.asked.kind(), l, rule.diameter(l), rule.asked.perEnd()));
   }
 
-  /** An 18 gauge brad is about 1.2 mm, a common screw 4 mm; in inches the nearest fractions. */
-  private Length diameter() {
-    Length usual =
-        asked.kind() == Fastener.Kind.BRAD
-            ? sheet.metricOrInch(Length.roundedMm(1.2), Length.inches(3, 64))
-            : sheet.metricOrInch(Length.mm(4), Length.inches(5, 32));
-    return asked.diameter().map(Given::value).orElse(usual);
+  private Length diameter(Length length) {
+    return asked.diameter().map(Given::value).orElseGet(() -> usualDiameter(length));
+  }
+
+  /** The thinnest brad that is sold so long; of screws 4 mm or 5/32 in: common practice. */
+  private Length usualDiameter(Length length) {
+    return asked.kind() == Fastener.Kind.BRAD
+        ? Brad.reaching(length, sheet.file().units()).diameter()
+        : sheet.metricOrInch(Length.mm(4), Length.inches(5, 32));
   }
 
   private Optional<Length> checked(Given<Length> length) {
@@ -66,26 +69,66 @@ final class FixingRule {
   private Optional<Length> chosen() {
     Length usual = usual();
     if (!usual.isMoreThan(slatThickness)) {
-      return sheet.complain(
-          sheet.place(KEY),
-          "no usual length of %s holds slats of %s on rails so low (%s together): give %s"
-              .formatted(asked.kind().word(), sheet.show(slatThickness), sheet.show(through), KEY));
+      return fitting().isMoreThan(slatThickness) ? tooShortAsSold(usual) : tooLow();
     }
-    sheet.note(
-        KEY,
-        "%ss of %s: %s"
-            .formatted(
-                asked.kind().word(),
-                sheet.show(usual),
-                usual.equals(wanted())
-                    ? "about 2 1/2 times the slats' thickness"
-                    : "as long as slat and rail take"),
-        "give " + KEY + " if yours are others");
+    if (usual.isLessThan(fitting())) {
+      warnOfLongestBrad(usual);
+    } else {
+      String why =
+          usual.equals(wanted())
+              ? "about 2 1/2 times the slats' thickness"
+              : "as long as slat and rail take";
+      sheet.note(
+          KEY,
+          "%ss of %s: %s".formatted(asked.kind().word(), sheet.show(usual), why),
+          "give " + KEY + " if yours are others");
+    }
     return Optional.of(usual);
   }
 
-  /** Common practice, no source: 2 1/2 times the slat, and some wood left below the point. */
+  private Optional<Length> tooLow() {
+    return sheet.complain(
+        sheet.place(KEY),
+        "no usual length of %s holds slats of %s on rails so low (%s together): give %s"
+            .formatted(asked.kind().word(), sheet.show(slatThickness), sheet.show(through), KEY));
+  }
+
+  private Optional<Length> tooShortAsSold(Length longest) {
+    return sheet.complain(
+        sheet.place(KEY),
+        "the longest brads sold, %s, do not reach the rail through slats of %s"
+            .formatted(sheet.show(longest), sheet.show(slatThickness)),
+        new Problem.Change("joint.fixing.kind=screw", "screws of " + sheet.show(fitting())));
+  }
+
+  private void warnOfLongestBrad(Length longest) {
+    sheet.warn(
+        KEY,
+        "brads of %s, and no longer ones of %s are sold: %s would hold slats of %s better"
+            .formatted(
+                sheet.show(longest),
+                sheet.show(diameter(longest)),
+                sheet.show(fitting()),
+                sheet.show(slatThickness)),
+        "use screws: joint.fixing.kind=screw");
+  }
+
+  /** What fits, if it is sold. */
   private Length usual() {
+    return asked.kind() == Fastener.Kind.BRAD ? Length.min(fitting(), longestBrad()) : fitting();
+  }
+
+  private Length longestBrad() {
+    Unit units = sheet.file().units();
+    return asked
+        .diameter()
+        .map(given -> Brad.asThickAs(given.value(), units))
+        .orElse(Brad.longest(units))
+        .longest();
+  }
+
+  /** Common practice, no source: 2 1/2 times the slat, and some wood left below the point. */
+  private Length fitting() {
     return Length.min(wanted(), through.minus(step()).snappedDown(step()));
   }
 
@@ -102,7 +145,7 @@ final class FixingRule {
     Length highest = dowels.heights().get(dowels.heights().size() - 1);
     Length down = through.minus(highest).minus(dowels.diameter().half());
     boolean passes =
-        !dowels.diameter().plus(diameter().times(2)).isMoreThan(rail.first())
+        !dowels.diameter().plus(diameter(length).times(2)).isMoreThan(rail.first())
             || !length.isMoreThan(down);
     if (!passes) {
       sheet.warn(
@@ -110,7 +153,7 @@ final class FixingRule {
           "a %s of %s does not pass beside dowels of %s in rails %s wide"
               .formatted(
                   asked.kind().word(),
-                  sheet.show(diameter()),
+                  sheet.show(diameter(length)),
                   sheet.show(dowels.diameter()),
                   sheet.show(rail.first())),
           "thinner dowels, or " + asked.kind().word() + "s away from the ends of the rails");

@@ -15,7 +15,7 @@ import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.rackfile.Problem;
 
-/** Lengths and thicknesses are common practice, no source. */
+/** Lengths and thicknesses are common practice, no source, unless the test names one. */
 class FixingRuleTest {
 
   private static final String BULB_RACK =
@@ -61,7 +61,71 @@ class FixingRuleTest {
   @Test
   void inThinRailsTheyEndWithinTheWood() throws Exception {
     // slat 30 + rail 44 = 74, less 5 = 69, so 65 and not 2.5 x 30 = 75
-    assertEquals(Length.mm(65), solve(BULB_RACK, "timber.slats.section=30 x 95").fixing().length());
+    Rack rack = solve(BULB_RACK, "timber.slats.section=30 x 95", "joint.fixing.kind=screw");
+
+    assertEquals(Length.mm(65), rack.fixing().length());
+  }
+
+  /** 18 gauge to 50 mm, 16 gauge to 64 mm: brad tables of help.mytoolkit.co.uk. */
+  @Test
+  void longerBradsAreThicker() throws Exception {
+    // 2.5 x 20 = 50, 2.5 x 20.2 = 50.5 and so 55
+    assertEquals(brads("50", "1.2"), solve(BULB_RACK, "timber.slats.section=20 x 95").fixing());
+    assertEquals(brads("55", "1.6"), solve(BULB_RACK, "timber.slats.section=20.2 x 95").fixing());
+    assertEquals(brads("60", "1.6"), solve(BULB_RACK, "joint.fixing.length=60").fixing());
+  }
+
+  /** 18 gauge to 2 in, 16 gauge to 2 1/2 in: the same tables. */
+  @Test
+  void longerBradsAreThickerInInches() throws Exception {
+    // 2.5 x 13/16 = 2 1/32 and so 2 1/4
+    String[] settings = {
+      "units=in",
+      "timber={frame: {section: 2 x 2}, slats: {section: 13/16 x 4}}",
+      "rack={interior-width: 24, upright: 60, rail-length: 13}"
+    };
+
+    assertEquals(brads("2 1/4in", "1/16in"), solve(BULB_RACK, settings).fixing());
+  }
+
+  @Test
+  void whereNoBradIsLongEnoughScrewsAreAdvised() throws Exception {
+    // 2.5 x 28 = 70, and 28 + 70 leaves room for it
+    Rack rack = solve(BULB_RACK, "timber.slats.section=28 x 95", "timber.rails.section=44 x 70");
+
+    assertEquals(brads("64", "1.6"), rack.fixing());
+    assertEquals(
+        List.of(
+            "brads of 64 mm, and no longer ones of 1.6 mm are sold: 70 mm would hold slats of 28 mm"
+                + " better"),
+        warnings(rack));
+  }
+
+  @Test
+  void bradsAsThinAsGivenAreNotTakenLongerThanTheyAreSold() throws Exception {
+    Rack rack = solve(BULB_RACK, "timber.slats.section=22 x 95", "joint.fixing.diameter=1.2");
+
+    assertEquals(brads("50", "1.2"), rack.fixing());
+    assertEquals(1, warnings(rack).size());
+  }
+
+  @Test
+  void lengthsThatAreGivenAreNotShortened() throws Exception {
+    Rack rack = solve(BULB_RACK, "timber.rails.section=44 x 70", "joint.fixing.length=80");
+
+    assertEquals(brads("80", "1.6"), rack.fixing());
+    assertEquals(List.of(), warnings(rack));
+  }
+
+  @Test
+  void slatsThickerThanTheLongestBradAreAnErrorThatNamesScrews() throws Exception {
+    String[] settings = {"timber.slats.section=65 x 95", "timber.rails.section=44 x 120"};
+    Problem problem = problem(BULB_RACK, settings);
+
+    assertEquals(
+        "the longest brads sold, 64 mm, do not reach the rail through slats of 65 mm",
+        problem.message());
+    assertEquals(List.of("joint.fixing.kind=screw"), provenChanges(problem, BULB_RACK, settings));
   }
 
   @Test
@@ -124,6 +188,10 @@ class FixingRuleTest {
     assertEquals(List.of(), warnings(solve(BULB_RACK, all)));
     all.add("joint.fixing.length=22");
     assertEquals(1, warnings(solve(BULB_RACK, all)).size());
+  }
+
+  private static Rack.Fixing brads(String length, String diameter) {
+    return new Rack.Fixing(Fastener.Kind.BRAD, length(length), length(diameter), 2);
   }
 
   private static List<String> warnings(Rack rack) {
