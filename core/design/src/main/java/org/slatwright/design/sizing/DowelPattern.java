@@ -60,7 +60,27 @@ record DowelPattern(Length diameter, List<Length> heights) {
               + " and half a diameter of wood above and below",
           rules.oneDowelOrThinner());
     }
+    if (diameter.value().isMoreThan(thinnest.half())) {
+      warnOfThinWood(sheet, rules, diameter.value());
+    }
     return Optional.of(rules.pattern(diameter.value()));
+  }
+
+  private static void warnOfThinWood(Worksheet sheet, Rules rules, Length diameter) {
+    Length thinnest = rules.thinnestAcross();
+    String thinner =
+        rules
+            .thickestTradeSize(rules.dowels())
+            .map(size -> "at most " + sheet.show(size) + ", the largest usual size for this stock")
+            .orElse("thicker stock: no usual dowel is thin enough for this one");
+    sheet.warn(
+        KEY,
+        "a dowel of %s is more than half of the stock of %s: only %s of wood is left on each side"
+            .formatted(
+                sheet.show(diameter),
+                sheet.show(thinnest),
+                sheet.show(thinnest.minus(diameter).half())),
+        thinner);
   }
 
   private static Optional<DowelPattern> chosen(Worksheet sheet, Rules rules) {
