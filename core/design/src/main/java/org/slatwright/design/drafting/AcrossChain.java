@@ -71,13 +71,6 @@ final class AcrossChain extends DimensionChain {
     return spots;
   }
 
-  /** Clear of the extension lines of the overall dimension, which run on from both ends. */
-  private static double inside(double middle, double half, List<Link> links) {
-    double least = links.get(0).from() + AIR + half;
-    double most = links.get(links.size() - 1).to() - AIR - half;
-    return least > most ? middle : Math.min(Math.max(middle, least), most);
-  }
-
   @Override
   List<Figure> figures(double origin, double line, double feature) {
     boolean below = line < feature;

@@ -56,16 +56,16 @@ enum Angle {
         new Figure.Circle(new PaperPoint(circles, centreY), 1.1, LineKind.VISIBLE),
         new Figure.Circle(new PaperPoint(circles, centreY), 2.2, LineKind.VISIBLE),
         Figure.Polyline.line(
-            new PaperPoint(cone - 3.4, centreY),
-            new PaperPoint(cone + 3.4, centreY),
+            new PaperPoint(cone - 3.2, centreY),
+            new PaperPoint(cone + 3.2, centreY),
             LineKind.CENTRE),
         Figure.Polyline.line(
-            new PaperPoint(circles - 3, centreY),
-            new PaperPoint(circles + 3, centreY),
+            new PaperPoint(circles - 2.8, centreY),
+            new PaperPoint(circles + 2.8, centreY),
             LineKind.CENTRE),
         Figure.Polyline.line(
-            new PaperPoint(circles, centreY - 3),
-            new PaperPoint(circles, centreY + 3),
+            new PaperPoint(circles, centreY - 2.8),
+            new PaperPoint(circles, centreY + 2.8),
             LineKind.CENTRE));
   }
 }

@@ -2,20 +2,22 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.View;
 
 /** Blocks set in rows from the top, each row and the space around them shared out evenly. */
 record BlockRows(List<List<SheetBlock>> rows) {
 
-  /** In the given order, as many to a row as lie within {@code width}. */
+  /** Each in the first row that has room for it within {@code width}. */
   static BlockRows of(List<SheetBlock> blocks, double width) {
     List<List<SheetBlock>> rows = new ArrayList<>();
     for (SheetBlock block : blocks) {
-      List<SheetBlock> last = rows.isEmpty() ? List.of() : rows.get(rows.size() - 1);
-      if (last.isEmpty() || width(last) + block.width() > width) {
-        rows.add(new ArrayList<>(List.of(block)));
+      Optional<List<SheetBlock>> room =
+          rows.stream().filter(row -> width(row) + block.width() <= width).findFirst();
+      if (room.isPresent()) {
+        room.get().add(block);
       } else {
-        last.add(block);
+        rows.add(new ArrayList<>(List.of(block)));
       }
     }
     return new BlockRows(rows);

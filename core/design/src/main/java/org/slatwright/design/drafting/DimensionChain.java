@@ -97,6 +97,13 @@ abstract sealed class DimensionChain permits AcrossChain, UpChain {
     return new double[] {feature + away * EXTENSION_GAP, line + away * OVERRUN};
   }
 
+  /** Clear of the extension lines of the overall dimension, which run on from both ends. */
+  static double inside(double middle, double half, List<Link> links) {
+    double least = links.get(0).from() + AIR + half;
+    double most = links.get(links.size() - 1).to() - AIR - half;
+    return least > most ? middle : Math.min(Math.max(middle, least), most);
+  }
+
   static Figure dimension(Link link, Figure... drawn) {
     return new Figure.Dimension(link.value(), link.text(), List.of(drawn));
   }

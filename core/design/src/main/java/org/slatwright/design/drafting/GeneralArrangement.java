@@ -51,7 +51,9 @@ final class GeneralArrangement {
       this.frame = frame;
       this.foot =
           new SheetFoot(
-              frame, room -> PartsList.table(assembly, lengths, room), Notes.of(rack, lengths));
+              frame,
+              room -> PartsList.table(assembly, lengths, room),
+              Notes.of(rack, assembly, lengths));
       this.scale = Scales.largest(rack.units(), this::fits);
     }
 

@@ -29,7 +29,7 @@ final class JigInPlace implements SheetBlock {
   private static final double STOCK_BEYOND = 12;
   private static final double AXIS_BEYOND = 4;
   private static final double BELOW = 9 + 2 * CAPTION;
-  private static final double ABOVE = 14;
+  private static final double ABOVE = 17;
   private static final double LEFT = 12;
   private static final double RIGHT = 16;
   private static final double CHAIN = 8;
@@ -199,7 +199,7 @@ final class JigInPlace implements SheetBlock {
       Jig.Placed cheek = first(Axis.X);
       Jig.Placed guide = first(Axis.Y);
       Jig.Placed register = first(Axis.Z);
-      double high = y(top()) + BALLOON + 6;
+      double high = y(top()) + BALLOON + 9.5;
       List<Figure> figures = new ArrayList<>();
       balloon(figures, guide, middle(guide), high, y(top()) - 1.5);
       double besideUpright = x(rack.upright().depth()) + BALLOON + 1;

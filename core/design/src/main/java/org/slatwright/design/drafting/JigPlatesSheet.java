@@ -15,7 +15,7 @@ final class JigPlatesSheet {
   static final String NAME = "drawings/03-jig-plates";
   static final String TITLE = "Jig plates";
 
-  private static final double PAD = 3;
+  private static final double PAD = 2;
 
   private final Rack rack;
   private final Jig jig;

@@ -2,8 +2,12 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Assembly;
+import org.slatwright.api.model.Part;
+import org.slatwright.api.model.Role;
 import org.slatwright.design.sizing.Rack;
 
 /** What the general arrangement says in words: shelves, joints, fixing, and the caution. */
@@ -12,13 +16,13 @@ final class Notes {
   private Notes() {}
 
   /** A sentence or two each, most telling first, the caution last. */
-  static List<String> of(Rack rack, LengthFormat lengths) {
+  static List<String> of(Rack rack, Assembly assembly, LengthFormat lengths) {
     List<String> texts = new ArrayList<>();
     texts.add(shelves(rack, lengths));
     if (!rack.openings().isEmpty()) {
       texts.add(openings(rack, lengths));
     }
-    texts.add(slats(rack, lengths));
+    texts.add(slats(rack, assembly, lengths));
     texts.add(joint(rack, lengths));
     texts.add(fixing(rack, lengths));
     texts.add(
@@ -41,7 +45,7 @@ final class Notes {
     Length rail = rack.rail().height();
     Length slat = rack.slats().thickness();
     return count(rack.shelves(), "shelf", "shelves")
-        + ", each "
+        + (rack.shelves() == 1 ? ", " : ", each ")
         + lengths.number(rail.plus(slat))
         + " high: rail "
         + lengths.number(rail)
@@ -50,10 +54,15 @@ final class Notes {
         + ".";
   }
 
-  private static String slats(Rack rack, LengthFormat lengths) {
+  private static String slats(Rack rack, Assembly assembly, LengthFormat lengths) {
     Rack.SlatRow row = rack.slats();
+    String marks =
+        assembly.parts().stream()
+            .filter(part -> part.role() == Role.SLAT)
+            .map(Part::mark)
+            .collect(Collectors.joining(", "));
     List<String> said = new ArrayList<>();
-    said.add(count(row.count(), "slat", "slats") + " (S) to a shelf");
+    said.add(count(row.count(), "slat", "slats") + " (" + marks + ") to a shelf");
     if (row.count() > 1) {
       said.add("gaps " + lengths.withUnit(row.gap()));
     }
@@ -70,11 +79,13 @@ final class Notes {
     Rack.DowelJoint joint = rack.joint();
     return "Rail ends (R) glued, and pinned through the upright (U) with "
         + count(joint.heights().size(), "dowel", "dowels")
-        + " (D) "
+        + " (D) ø "
         + lengths.section(joint.diameter(), joint.length())
         + ", "
         + lengths.withUnit(joint.embedment())
-        + " in the rail.";
+        + " in the rail; holes "
+        + lengths.withUnit(joint.holeDepth())
+        + " deep leave room for glue.";
   }
 
   private static String fixing(Rack rack, LengthFormat lengths) {
@@ -83,7 +94,7 @@ final class Notes {
     return count(fixing.perEnd(), kind, kind + "s")
         + " "
         + lengths.section(fixing.diameter(), fixing.length())
-        + " where a slat crosses a rail.";
+        + " where a slat bears on a rail.";
   }
 
   private static String count(int number, String one, String many) {

@@ -7,6 +7,7 @@ import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Shape;
 import org.slatwright.design.drafting.Table.Column;
+import org.slatwright.design.framing.StockSection;
 
 /**
  * The parts list of a sheet: mark, quantity, part, length, section, and timber where there is room.
@@ -44,16 +45,18 @@ final class PartsList {
                 Integer.toString(part.quantity()),
                 part.name(),
                 lengths.number(shape.length()),
-                section(shape, lengths)));
+                section(part, lengths)));
     if (timber) {
       cells.add(part.material().species() + ", " + part.material().stock().word());
     }
     return cells;
   }
 
-  private static String section(Shape shape, LengthFormat lengths) {
-    return shape instanceof Shape.Rod rod
-        ? "ø " + lengths.number(rod.diameter())
-        : lengths.number(shape.thickness()) + " × " + lengths.number(shape.width());
+  private static String section(Part part, LengthFormat lengths) {
+    if (part.shape() instanceof Shape.Rod rod) {
+      return "ø " + lengths.number(rod.diameter());
+    }
+    StockSection section = StockSection.of(part);
+    return lengths.number(section.first()) + " × " + lengths.number(section.second());
   }
 }

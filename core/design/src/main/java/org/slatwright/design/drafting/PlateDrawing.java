@@ -26,7 +26,7 @@ import org.slatwright.design.drafting.DimensionChain.Link;
 final class PlateDrawing implements SheetBlock {
 
   private static final double CAPTION = 3.5;
-  private static final double CAPTION_FOOT = 6;
+  private static final double CAPTION_FOOT = 5.5;
   private static final double EDGE = 3;
   private static final double CHAIN = 6;
 
@@ -124,7 +124,7 @@ final class PlateDrawing implements SheetBlock {
   }
 
   private double above() {
-    return insideAcross.map(chain -> 2 * CHAIN + chain.depth()).orElse(EDGE);
+    return insideAcross.map(chain -> CHAIN + chain.depth() + 2).orElse(EDGE);
   }
 
   private double size(Function<Point2, Length> coordinate) {

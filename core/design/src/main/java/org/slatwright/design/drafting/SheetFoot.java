@@ -23,7 +23,7 @@ final class SheetFoot {
   /** With the parts list made for the room that it is given, in mm. */
   SheetFoot(SheetFrame frame, DoubleFunction<Table> partsList, List<String> notes) {
     this.frame = frame;
-    double room = frame.width() - TitleBlock.WIDTH - GAP;
+    double room = frame.width() - TitleBlock.width(frame) - GAP;
     this.beside = room >= LEAST_BESIDE;
     this.partsList = partsList.apply(beside ? room : frame.width());
     this.notes = new Columns("Notes", notes, frame.width() - 2 * PAD);

@@ -31,7 +31,8 @@ record TitleBlock(
     String number,
     Angle angle) {
 
-  static final double WIDTH = 180;
+  private static final double WIDTH = 180;
+  private static final double LEAST_BESIDE = 40;
   static final double HEIGHT = 27;
 
   private static final double ROW = 9;
@@ -56,24 +57,32 @@ record TitleBlock(
         "title-block",
         "Title block",
         Optional.empty(),
-        figures(frame.right() - WIDTH, frame.bottom()));
+        figures(frame.right() - width(frame), frame.bottom(), width(frame)));
   }
 
-  private List<Figure> figures(double left, double bottom) {
-    List<Figure> figures = new ArrayList<>();
+  /** As wide as the standard says; over the whole foot of a sheet that is hardly wider. */
+  static double width(SheetFrame frame) {
+    return frame.width() < WIDTH + LEAST_BESIDE ? frame.width() : WIDTH;
+  }
+
+  private List<Figure> figures(double left, double bottom, double width) {
     double top = bottom + HEIGHT;
-    figures.add(Strokes.box(left, bottom, left + WIDTH, bottom + HEIGHT, LineKind.VISIBLE));
-    titleCell(figures, left, top - 2 * ROW, 92);
-    cell(figures, left + 92, top - ROW, 62, "Drawing", drawing);
-    symbolCell(figures, left + 154, top - ROW, 26);
-    cell(figures, left + 92, top - 2 * ROW, 30, "Scale", scale);
-    cell(figures, left + 122, top - 2 * ROW, 32, "Dimensions in", units);
-    cell(figures, left + 154, top - 2 * ROW, 26, "Paper", paper);
-    cell(figures, left, bottom, 46, "Drawn by", "");
-    cell(figures, left + 46, bottom, 46, "Checked by", "");
-    cell(figures, left + 92, bottom, 30, "Date", "");
-    cell(figures, left + 122, bottom, 32, "Revision", "");
-    cell(figures, left + 154, bottom, 26, "Sheet", number);
+    double right = left + width;
+    double titleWidth = width - 88;
+    double middle = left + titleWidth;
+    List<Figure> figures = new ArrayList<>();
+    figures.add(Strokes.box(left, bottom, right, top, LineKind.VISIBLE));
+    titleCell(figures, left, top - 2 * ROW, titleWidth);
+    cell(figures, middle, top - ROW, 62, "Drawing", drawing);
+    symbolCell(figures, right - 26, top - ROW, 26);
+    cell(figures, middle, top - 2 * ROW, 30, "Scale", scale);
+    cell(figures, middle + 30, top - 2 * ROW, 32, "Dimensions in", units);
+    cell(figures, right - 26, top - 2 * ROW, 26, "Paper", paper);
+    cell(figures, left, bottom, titleWidth / 2, "Drawn by", "");
+    cell(figures, left + titleWidth / 2, bottom, titleWidth / 2, "Checked by", "");
+    cell(figures, middle, bottom, 30, "Date", "");
+    cell(figures, middle + 30, bottom, 32, "Revision", "");
+    cell(figures, right - 26, bottom, 26, "Sheet", number);
     return figures;
   }
 
@@ -102,7 +111,7 @@ record TitleBlock(
   private void symbolCell(List<Figure> figures, double left, double bottom, double width) {
     figures.add(Strokes.box(left, bottom, left + width, bottom + ROW, LineKind.THIN));
     caption(figures, left, bottom + ROW, angle.words());
-    figures.addAll(angle.symbol(left + width / 2, bottom + 3.2));
+    figures.addAll(angle.symbol(left + width - 7.5, bottom + 3.2));
   }
 
   private static void cell(

@@ -18,7 +18,7 @@ final class UpChain extends DimensionChain {
   /** How much higher and lower than its digits the stroke of a fraction reaches, together. */
   private static final double STROKE_OF_FRACTION = 1.3;
 
-  private record Spot(int column, boolean level) {}
+  private record Spot(double middle, int column, boolean level) {}
 
   private final List<Spot> spots;
   private final List<Double> columnWidths;
@@ -36,15 +36,14 @@ final class UpChain extends DimensionChain {
 
   private static List<Spot> spots(List<Link> links) {
     Lanes columns = new Lanes();
-    return links.stream()
-        .map(
-            link -> {
-              boolean level =
-                  link.textWidth() <= LONGEST_LEVEL || link.textWidth() + 2 * AIR > link.size();
-              double half = (level ? LETTERING + STROKE_OF_FRACTION : link.textWidth()) / 2;
-              return new Spot(columns.take(link.middle() - half, link.middle() + half), level);
-            })
-        .toList();
+    return links.stream().map(link -> spot(link, links, columns)).toList();
+  }
+
+  private static Spot spot(Link link, List<Link> links, Lanes columns) {
+    boolean level = link.textWidth() <= LONGEST_LEVEL || link.textWidth() + 2 * AIR > link.size();
+    double half = (level ? LETTERING + STROKE_OF_FRACTION : link.textWidth()) / 2;
+    double middle = inside(link.middle(), half, links);
+    return new Spot(middle, columns.take(middle - half, middle + half), level);
   }
 
   private static List<Double> columnWidths(List<Link> links, List<Spot> spots) {
@@ -92,7 +91,7 @@ final class UpChain extends DimensionChain {
 
   private Figure text(Link link, Spot spot, double origin, double line, double away) {
     double x = line + away * offset(spot.column());
-    double y = origin + link.middle();
+    double y = origin + spot.middle();
     if (spot.level()) {
       Figure.Align align = away < 0 ? Figure.Align.END : Figure.Align.START;
       return new Figure.Text(

@@ -4,7 +4,6 @@ import java.util.List;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Part;
-import org.slatwright.api.model.Role;
 import org.slatwright.api.model.Shape;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.CutLine;
@@ -30,12 +29,9 @@ public final class CutList {
     return part.material().species() + ", " + part.material().stock().word() + " " + section;
   }
 
-  /** In the order that the rack file states the section of that stock. */
   private static String section(Part part, LengthFormat lengths) {
-    Shape shape = part.shape();
-    return part.role() == Role.UPRIGHT
-        ? lengths.section(shape.width(), shape.thickness())
-        : lengths.section(shape.thickness(), shape.width());
+    StockSection section = StockSection.of(part);
+    return lengths.section(section.first(), section.second());
   }
 
   private static String note(Part part) {
