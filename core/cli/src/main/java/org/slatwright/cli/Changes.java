@@ -3,6 +3,7 @@ package org.slatwright.cli;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.slatwright.design.rackfile.Place;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
@@ -12,7 +13,9 @@ final class Changes {
 
   private static final int LONGEST_LINE = 60;
 
-  private final Map<String, Place> keys;
+  /** Of the file alone; unknown when it is only right with the settings. */
+  private final Optional<Map<String, Place>> keys;
+
   private final List<String> lines;
 
   /** For settings of one rack file. */
@@ -23,27 +26,44 @@ final class Changes {
 
   /** {@code note: rack.upright=1400 instead of trays.yaml:10: upright: 1500}. */
   String note(String setting) {
-    String key = setting.replaceFirst("[\\[=].*", "").strip();
-    Optional<Place> before = Optional.ofNullable(keys.get(key));
-    String instead =
-        before
-            .filter(place -> place.line() >= 1 && place.line() <= lines.size())
-            .map(place -> " instead of " + place.source() + ":" + place.line() + ": " + line(place))
-            .orElse(", which the file does not give");
-    return "note: " + setting + instead;
+    return "note: " + setting + keys.map(known -> before(setting, known)).orElse("");
+  }
+
+  private String before(String setting, Map<String, Place> known) {
+    String path = setting.substring(0, setting.indexOf('=')).strip();
+    int entry = path.indexOf('[');
+    String key = entry < 0 ? path : path.substring(0, entry);
+    Place place = known.get(key);
+    if (place == null) {
+      return ", which the file does not give";
+    }
+    // Where in a list its entries stand is not known, so the list is what is named.
+    return (entry < 0 ? " instead of " : " within ") + value(key, place);
+  }
+
+  /** The line, if the key is on it: the place is the value's, which may begin below its key. */
+  private String value(String key, Place place) {
+    String line = line(place);
+    String name = Pattern.quote(key.substring(key.lastIndexOf('.') + 1));
+    boolean shown = Pattern.compile("(?<![\\w-])" + name + "[\"']?\\s*:").matcher(line).find();
+    return shown ? at(place) + ": " + line : "what begins at " + at(place);
+  }
+
+  private static String at(Place place) {
+    return place.source() + ":" + place.line();
   }
 
   private String line(Place place) {
-    String line = lines.get(place.line() - 1).strip();
+    boolean there = place.line() >= 1 && place.line() <= lines.size();
+    String line = there ? lines.get(place.line() - 1).strip() : "";
     return line.length() <= LONGEST_LINE ? line : line.substring(0, LONGEST_LINE) + "…";
   }
 
-  /** The keys of the file alone; none when it is only right with the settings. */
-  private static Map<String, Place> keys(byte[] bytes, String source) {
+  private static Optional<Map<String, Place>> keys(byte[] bytes, String source) {
     try {
-      return RackFileReader.read(bytes, source, List.of()).keys();
+      return Optional.of(RackFileReader.read(bytes, source, List.of()).keys());
     } catch (RackFileException e) {
-      return Map.of();
+      return Optional.empty();
     }
   }
 }
