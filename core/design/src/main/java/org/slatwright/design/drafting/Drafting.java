@@ -3,6 +3,7 @@ package org.slatwright.design.drafting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.Jig;
@@ -15,14 +16,15 @@ public final class Drafting {
 
   /** All sheets, in order. */
   public static List<Sheet> sheets(Rack rack, Assembly assembly, Optional<Jig> jig) {
-    int count = jig.isPresent() ? 3 : 1;
-    List<Sheet> sheets = new ArrayList<>();
-    sheets.add(new GeneralArrangement(rack, assembly).sheet(1, count));
+    List<SheetDrawing> drawings = new ArrayList<>();
+    drawings.add(new GeneralArrangement(rack, assembly));
     jig.ifPresent(
         made -> {
-          sheets.add(new JigSheet(rack, made).sheet(2, count));
-          sheets.add(new JigPlatesSheet(rack, made).sheet(3, count));
+          drawings.add(new JigSheet(rack, made));
+          drawings.add(new JigPlatesSheet(rack, made));
         });
-    return sheets;
+    return IntStream.range(0, drawings.size())
+        .mapToObj(i -> drawings.get(i).sheet(i + 1, drawings.size()))
+        .toList();
   }
 }

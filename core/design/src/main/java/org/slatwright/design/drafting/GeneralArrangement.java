@@ -13,7 +13,7 @@ import org.slatwright.design.sizing.Rack;
  * The general arrangement: front, side and top view with their dimension chains, notes, parts list
  * and title block on one sheet, upright or lying, whichever lets the views be larger.
  */
-final class GeneralArrangement {
+final class GeneralArrangement implements SheetDrawing {
 
   static final String NAME = "drawings/01-general-arrangement";
   static final String TITLE = "General arrangement";
@@ -26,8 +26,8 @@ final class GeneralArrangement {
     this.assembly = assembly;
   }
 
-  /** The sheet, as number {@code number} of {@code count}. */
-  Sheet sheet(int number, int count) {
+  @Override
+  public Sheet sheet(int number, int count) {
     Layout upright = new Layout(new SheetFrame(rack.paper(), false));
     Layout lying = new Layout(new SheetFrame(rack.paper(), true));
     boolean landscape = lying.scale.factor() > upright.scale.factor();

@@ -10,7 +10,7 @@ import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
 
 /** Every different plate of the drilling jig, dimensioned. */
-final class JigPlatesSheet {
+final class JigPlatesSheet implements SheetDrawing {
 
   static final String NAME = "drawings/03-jig-plates";
   static final String TITLE = "Jig plates";
@@ -25,8 +25,8 @@ final class JigPlatesSheet {
     this.jig = jig;
   }
 
-  /** The sheet, as number {@code number} of {@code count}. */
-  Sheet sheet(int number, int count) {
+  @Override
+  public Sheet sheet(int number, int count) {
     Layout upright = new Layout(new SheetFrame(rack.paper(), false));
     Layout lying = new Layout(new SheetFrame(rack.paper(), true));
     boolean landscape = lying.scale.factor() > upright.scale.factor();

@@ -12,7 +12,7 @@ import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
 
 /** The drilling jig in place on an upright, and how to put it together and use it. */
-final class JigSheet {
+final class JigSheet implements SheetDrawing {
 
   static final String NAME = "drawings/02-drilling-jig";
   static final String TITLE = "Drilling jig";
@@ -27,8 +27,8 @@ final class JigSheet {
     this.jig = jig;
   }
 
-  /** The sheet, as number {@code number} of {@code count}. */
-  Sheet sheet(int number, int count) {
+  @Override
+  public Sheet sheet(int number, int count) {
     SheetFrame frame = new SheetFrame(rack.paper(), rack.paper().longSide().inMm() > 400);
     double width = frame.width() - 2 * PAD;
     Columns use = new Columns("How to use it", numbered(jig.use()), width);
