@@ -34,7 +34,8 @@ final class RackInput {
       paramLabel = "KEY=VALUE",
       description = {
         "Changes one key of the rack file. May be repeated.",
-        "  rack.upright=1400  rack.openings[1].clear=even"
+        "  rack.upright=1400  rack.openings[1].clear=even",
+        "An empty value leaves the key out: rack.foot="
       })
   private List<String> settings = new ArrayList<>();
 
