@@ -38,12 +38,12 @@ record OptionSetting(String format, String name, String value) {
                 () ->
                     new IllegalArgumentException(
                         Unknown.message(
-                            "option of " + format,
+                            format + " has no option",
                             name,
                             exporter.options().stream().map(ExportOption::name).toList())));
     if (!option.values().contains(value)) {
       throw new IllegalArgumentException(
-          Unknown.message("value of " + format + "." + name, value, option.values()));
+          Unknown.message(format + "." + name + " has no value", value, option.values()));
     }
   }
 }

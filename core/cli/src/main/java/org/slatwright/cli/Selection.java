@@ -113,7 +113,7 @@ final class Selection {
             () ->
                 new IllegalArgumentException(
                     Unknown.message(
-                        "format",
+                        "there is no format",
                         format,
                         catalogue.exporters().stream().map(Listed::format).toList())));
   }

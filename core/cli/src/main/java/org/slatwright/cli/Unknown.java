@@ -9,11 +9,22 @@ final class Unknown {
 
   private Unknown() {}
 
-  /** {@code there is no format svgg; did you mean svg? Known: csv, dxf, svg}. */
-  static String message(String what, String written, List<String> known) {
+  /**
+   * {@code there is no format svgg; did you mean svg? Known: csv, dxf, svg}.
+   *
+   * @param missing what the word follows, such as {@code there is no format}
+   */
+  static String message(String missing, String written, List<String> known) {
+    String word = written.isEmpty() ? "\"\"" : written;
+    return missing + " " + word + choice(written, known);
+  }
+
+  private static String choice(String written, List<String> known) {
+    if (known.isEmpty()) {
+      return "; there are none";
+    }
     Optional<String> meant = NearestKey.to(written, known);
-    String guess = meant.map(word -> "; did you mean " + word + "?").orElse(";");
-    String choice = known.isEmpty() ? " there are none" : " Known: " + String.join(", ", known);
-    return "there is no " + what + " " + written + guess + choice;
+    String guess = meant.map(word -> "; did you mean " + word + "? Known: ").orElse("; known: ");
+    return guess + String.join(", ", known);
   }
 }

@@ -41,7 +41,8 @@ final class UsageComplaint implements IParameterExceptionHandler {
       return "there is no option " + first + guess(first, options);
     }
     return command.getParent() == null
-        ? Unknown.message("command", first, List.copyOf(command.getSubcommands().keySet()))
+        ? Unknown.message(
+            "there is no command", first, List.copyOf(command.getSubcommands().keySet()))
         : first + " is one argument too many";
   }
 
