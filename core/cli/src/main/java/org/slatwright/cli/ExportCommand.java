@@ -73,11 +73,19 @@ final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
+    requireFolder();
     try (Catalogue catalogue = plugins.catalogue(session)) {
       Selection selection = selection(catalogue);
       Plan plan = rack.plan(session);
       tellFindings(plan);
       return (write(plan, selection) ? ExitStatus.of(plan) : ExitStatus.NOT_WRITTEN).code();
+    }
+  }
+
+  private void requireFolder() {
+    if (into != null && into.isBlank()) {
+      throw new ParameterException(
+          spec.commandLine(), "--into names no folder; leave it out for the usual one");
     }
   }
 

@@ -7,8 +7,11 @@ import org.slatwright.cli.output.OutputException;
 import org.slatwright.cli.output.OutputFile;
 import org.slatwright.design.rackfile.Starter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code slatwright start}. */
 @Command(
@@ -18,6 +21,8 @@ import picocli.CommandLine.Parameters;
 final class StartCommand implements Callable<Integer> {
 
   private final Session session;
+
+  @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "FILE", description = "The file to write, such as my-rack.yaml.")
   private String file;
@@ -31,6 +36,10 @@ final class StartCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
+    if (file.isBlank()) {
+      throw new ParameterException(
+          spec.commandLine(), "FILE is empty; name a file, such as my-rack.yaml");
+    }
     Path target = session.resolve(file);
     try {
       OutputFile.write(target, Starter.text().getBytes(StandardCharsets.UTF_8), replace);
