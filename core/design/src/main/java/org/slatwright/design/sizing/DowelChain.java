@@ -172,7 +172,8 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
     }
 
     private List<Problem.Change> embedmentChange(Length embedment) {
-      return fits(embedment)
+      boolean comesOutOfRod = new LongestStock(sheet).holdsDowel(depth.plus(embedment));
+      return fits(embedment) && comesOutOfRod
           ? List.of(sheet.change(EMBEDMENT, embedment, sheet.show(embedment) + " deep in the rail"))
           : List.of();
     }

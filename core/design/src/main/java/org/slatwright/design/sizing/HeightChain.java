@@ -23,6 +23,10 @@ record HeightChain(HeightSizes sizes, Heights heights, Length railHeight, Length
               Optional<Heights> heights = sizes.close();
               heights.ifPresentOrElse(
                   h -> HeightNotes.tell(sheet, sizes, h), () -> complain(sheet, sizes));
+              heights
+                  .map(h -> h.upright().length())
+                  .or(sizes::upright)
+                  .ifPresent(u -> new LongestStock(sheet).checkUprights(sizes, u));
               return heights.map(h -> new HeightChain(sizes, h, railHeight, slatThickness));
             });
   }

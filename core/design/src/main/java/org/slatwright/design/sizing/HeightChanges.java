@@ -55,7 +55,7 @@ final class HeightChanges {
   private void tryUpright() {
     HeightSizes free = sizes.withoutUpright();
     Optional<Length> sum = free.close().map(heights -> heights.upright().length());
-    if (sum.filter(this::canBeCut).filter(new LongestStock(sheet)::holdsUpright).isPresent()) {
+    if (sum.filter(this::canBeCut).isPresent()) {
       propose(
           sizes.withUpright(sum.get()),
           "rack.upright=" + sheet.spell(sum.get()),
@@ -130,7 +130,7 @@ final class HeightChanges {
                         words, count, count == 1 ? "" : "s", sheet.showSpan(solved(heights))));
   }
 
-  /** False when the sizes still do not close, or only with openings that take nothing. */
+  /** False when the sizes still do not close, or only with what is of no use. */
   private boolean propose(HeightSizes changed, String setting, Function<Heights, String> words) {
     Optional<Heights> closed = changed.close().filter(this::isSensible);
     closed
@@ -143,8 +143,10 @@ final class HeightChanges {
     return closed.isPresent();
   }
 
+  /** Openings that take something, between uprights that the stock gives. */
   private boolean isSensible(Heights heights) {
-    return solved(heights).stream().noneMatch(leastClear::isMoreThan);
+    return solved(heights).stream().noneMatch(leastClear::isMoreThan)
+        && new LongestStock(sheet).holdsUpright(heights.upright().length());
   }
 
   /** As low as the lowest that the maker gave, and else high enough for a hand. */

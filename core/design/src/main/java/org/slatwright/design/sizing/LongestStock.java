@@ -31,12 +31,20 @@ final class LongestStock {
     return sheet.file().timber().railSection().isPresent() || holdsUpright(length);
   }
 
-  void checkUprights(HeightChain chain) {
-    Length needed = chain.heights().upright().length();
+  boolean holdsSlat(Length length, Length slatWidth) {
+    return longestSlatStock(slatWidth).filter(length::isMoreThan).isEmpty();
+  }
+
+  /** Rod needs no trim: the end of a dowel is chamfered, not squared. */
+  boolean holdsDowel(Length length) {
+    return shorterRod(length).isEmpty();
+  }
+
+  void checkUprights(HeightSizes sizes, Length needed) {
     if (!holdsUpright(needed)) {
       Length longest = longestFrameStock().orElseThrow();
       Length usable = longest.snappedDown(sheet.increment());
-      boolean closes = usable.isPositive() && chain.sizes().withUpright(usable).close().isPresent();
+      boolean closes = usable.isPositive() && sizes.withUpright(usable).close().isPresent();
       sheet.complain(
           sheet.place("rack.upright"),
           tooShort("uprights", needed, "timber.frame.lengths", longest),
@@ -46,15 +54,15 @@ final class LongestStock {
     }
   }
 
-  void checkRails(SlatRowChain chain) {
-    if (!holdsRail(chain.rail())) {
+  void checkRails(RowSizes sizes, Length needed) {
+    if (!holdsRail(needed)) {
       Length longest = longestFrameStock().orElseThrow();
       Length usable = longest.snappedDown(sheet.increment());
-      boolean takesDowels = !usable.isLessThan(chain.sizes().leastRail());
-      boolean closes = takesDowels && chain.sizes().withRail(usable).close().isPresent();
+      boolean takesDowels = !usable.isLessThan(sizes.leastRail());
+      boolean closes = takesDowels && sizes.withRail(usable).close().isPresent();
       sheet.complain(
           sheet.place("rack.rail-length"),
-          tooShort("rails", chain.rail(), "timber.frame.lengths", longest),
+          tooShort("rails", needed, "timber.frame.lengths", longest),
           closes
               ? List.of(sheet.change("rack.rail-length", usable, "rails of " + sheet.show(usable)))
               : List.of());
@@ -63,10 +71,10 @@ final class LongestStock {
 
   void checkSlats(WidthChain chain, Length slatWidth) {
     Length needed = chain.longestSlat();
-    Optional<Length> longest = longestSlatStock(slatWidth);
-    if (longest.filter(needed::isMoreThan).isEmpty()) {
+    if (holdsSlat(needed, slatWidth)) {
       return;
     }
+    Length longest = longestSlatStock(slatWidth).orElseThrow();
     boolean mayMeet = chain.run() == Run.THROUGH && chain.bays() > 1;
     String perBay =
         mayMeet
@@ -75,20 +83,25 @@ final class LongestStock {
             : "";
     sheet.complain(
         sheet.place("rack.interior-width"),
-        tooShort("slats", needed, "timber.slats", longest.get()) + perBay,
-        slatChanges(chain, longest.get(), mayMeet));
+        tooShort("slats", needed, "timber.slats", longest) + perBay,
+        slatChanges(chain, longest, mayMeet));
   }
 
-  /** Rod needs no trim: the end of a dowel is chamfered, not squared. */
-  void checkDowels(DowelChain chain) {
+  void checkDowels(Length needed) {
+    shorterRod(needed)
+        .ifPresent(
+            rod ->
+                sheet.complain(
+                    rod.place(),
+                    "dowels of %s do not come out of rod of %s"
+                        .formatted(sheet.show(needed), sheet.show(rod.value()))));
+  }
+
+  /** The rod when dowels are cut from it and it is shorter than that. */
+  private Optional<Given<Length>> shorterRod(Length needed) {
     RackFile.Dowel dowel = sheet.file().timber().dowel();
     Optional<Given<Length>> rod = dowel.length().isEmpty() ? dowel.rodLength() : Optional.empty();
-    if (rod.filter(given -> chain.length().isMoreThan(given.value())).isPresent()) {
-      sheet.complain(
-          rod.get().place(),
-          "dowels of %s do not come out of rod of %s"
-              .formatted(sheet.show(chain.length()), sheet.show(rod.get().value())));
-    }
+    return rod.filter(given -> needed.isMoreThan(given.value()));
   }
 
   private String tooShort(String parts, Length needed, String key, Length longest) {

@@ -122,11 +122,12 @@ final class RowChanges {
         : row.gap().length().isPositive();
   }
 
-  /** Whether dowels and stock allow its rail; what is amiss with a rail as given shows anyway. */
+  /** Whether stock and dowels allow its rail; dowels that meet in one as given show anyway. */
   private boolean canBeMade(RowSizes.Row row) {
     Length rail = row.rail().length();
-    return sizes.rail().filter(rail::equals).isPresent()
-        || !rail.isLessThan(sizes.leastRail()) && new LongestStock(sheet).holdsRail(rail);
+    boolean asGiven = sizes.rail().filter(rail::equals).isPresent();
+    return new LongestStock(sheet).holdsRail(rail)
+        && (asGiven || !rail.isLessThan(sizes.leastRail()));
   }
 
   private String words(String first, RowSizes.Row row) {

@@ -37,10 +37,10 @@ public final class Sizing {
     height = slat.flatMap(s -> HeightChain.close(sheet, rail.second(), s.first()));
     pattern = DowelPattern.choose(sheet, upright, rail);
     row = slat.flatMap(s -> SlatRowChain.close(sheet, s.second(), leastRail()));
-    width = WidthChain.close(sheet, rail.first());
+    width = WidthChain.close(sheet, rail.first(), slat.map(Section::second));
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
     fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first(), pattern));
-    checkStock();
+    dowel.map(DowelChain::length).ifPresent(new LongestStock(sheet)::checkDowels);
     NotUsedYet.tell(sheet);
   }
 
@@ -79,14 +79,6 @@ public final class Sizing {
 
   private Optional<DowelChain> dowel(Length diameter, Length railLength) {
     return DowelChain.close(sheet, diameter, upright.second(), railLength);
-  }
-
-  private void checkStock() {
-    LongestStock stock = new LongestStock(sheet);
-    height.ifPresent(stock::checkUprights);
-    row.ifPresent(stock::checkRails);
-    width.ifPresent(w -> slat.ifPresent(s -> stock.checkSlats(w, s.second())));
-    dowel.ifPresent(stock::checkDowels);
   }
 
   private Rack rack() {

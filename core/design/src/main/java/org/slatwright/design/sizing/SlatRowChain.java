@@ -26,6 +26,9 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
     }
     Optional<RowSizes.Row> row = sizes.close();
     row.ifPresentOrElse(r -> tell(sheet, sizes, r), () -> complain(sheet, sizes));
+    row.map(r -> r.rail().length())
+        .or(sizes::rail)
+        .ifPresent(rail -> new LongestStock(sheet).checkRails(sizes, rail));
     return row.map(r -> new SlatRowChain(sizes, r));
   }
 

@@ -20,7 +20,12 @@ import org.slatwright.design.rackfile.RackFile.Run;
 record WidthChain(
     Run run, int bays, Length interior, Length upright, Length rail, Length overhang) {
 
-  static Optional<WidthChain> close(Worksheet sheet, Length rail) {
+  /**
+   * The width, where it is known and slats lie safely.
+   *
+   * @param slatWidth empty where that has a problem of its own
+   */
+  static Optional<WidthChain> close(Worksheet sheet, Length rail, Optional<Length> slatWidth) {
     RackFile.Rack rack = sheet.file().rack();
     if (rack.interiorWidth().isEmpty()) {
       return sheet.complain(
@@ -36,7 +41,8 @@ record WidthChain(
             sheet.file().timber().frame().section().value().first(),
             rail,
             sheet.file().slats().overhang());
-    width.complaints(sheet);
+    width.complaints(sheet, slatWidth);
+    slatWidth.ifPresent(across -> new LongestStock(sheet).checkSlats(width, across));
     return width.holds(sheet) ? Optional.of(width) : Optional.empty();
   }
 
@@ -51,6 +57,10 @@ record WidthChain(
 
   WidthChain withRun(Run other) {
     return new WidthChain(other, bays, interior, upright, rail, overhang);
+  }
+
+  private WidthChain withoutOverhang() {
+    return new WidthChain(run, bays, interior, upright, rail, Length.ZERO);
   }
 
   /** Over all frames and overhangs. */
@@ -88,22 +98,38 @@ record WidthChain(
     return left.plus(interior).plus(right);
   }
 
-  private void complaints(Worksheet sheet) {
+  private void complaints(Worksheet sheet, Optional<Length> slatWidth) {
     if (!bears(sheet)) {
       sheet.complain(
           sheet.file().slats().run().place(),
           "slats that meet on an inner frame bear on half of its rails, %s of %s, and need %s"
               .formatted(
                   sheet.show(rail.half()), sheet.show(rail), sheet.show(leastBearing(sheet))),
-          new Problem.Change("slats.run=through", "slats that cross all bays"));
+          withRun(Run.THROUGH)
+              .ifStockHolds(
+                  sheet,
+                  slatWidth,
+                  new Problem.Change("slats.run=through", "slats that cross all bays")));
     }
     if (!balances()) {
       sheet.complain(
           sheet.place("slats.overhang"),
           "an overhang of %s is more than half of the outer slats, %s long: they would tip"
               .formatted(sheet.show(overhang), sheet.show(outerSlat())),
-          sheet.change("slats.overhang", Length.ZERO, "slats that end with the frames"));
+          withoutOverhang()
+              .ifStockHolds(
+                  sheet,
+                  slatWidth,
+                  sheet.change("slats.overhang", Length.ZERO, "slats that end with the frames")));
     }
+  }
+
+  /** The change that gives this width, or none where its slats do not come out of the stock. */
+  private List<Problem.Change> ifStockHolds(
+      Worksheet sheet, Optional<Length> slatWidth, Problem.Change change) {
+    LongestStock stock = new LongestStock(sheet);
+    boolean holds = slatWidth.filter(across -> !stock.holdsSlat(longestSlat(), across)).isEmpty();
+    return holds ? List.of(change) : List.of();
   }
 
   private boolean bears(Worksheet sheet) {

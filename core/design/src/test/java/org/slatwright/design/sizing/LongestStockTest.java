@@ -2,6 +2,7 @@ package org.slatwright.design.sizing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.slatwright.design.sizing.Solving.problem;
+import static org.slatwright.design.sizing.Solving.problems;
 import static org.slatwright.design.sizing.Solving.provenChanges;
 import static org.slatwright.design.sizing.Solving.solve;
 
@@ -95,6 +96,78 @@ class LongestStockTest {
             + " 10 mm squared off each end",
         problem.message());
     assertEquals(List.of("rack.upright=1380"), provenChanges(problem, WOOL_RACK, setting));
+  }
+
+  @Test
+  void uprightsThatAreTooLongShowThoughTheHeightsDoNotAddUp() throws Exception {
+    // 221 + 3 x (41 + 18) + 355 + 241.4 + 86 = 1080.4, which 807 - 20 = 787 does not give either
+    String[] settings = {
+      "timber.frame={section: 36 x 41, lengths: [{length: 807}]}",
+      "rack={interior-width: 580, upright: 1092.6, foot: 221, top: 86, openings: [355, 241.4]}",
+      "slats.per-shelf=6"
+    };
+    List<Problem> problems = problems(WOOL_RACK, settings);
+
+    assertEquals(
+        List.of(
+            "the heights add up to 1080.4 mm (foot 221 mm + 3 shelves of rail and slat, 59 mm each"
+                + " + openings 596.4 mm + top 86 mm), 12.2 mm too short for uprights of 1092.6 mm",
+            "the uprights are 1092.6 mm long, but the longest that timber.frame.lengths gives is"
+                + " 787 mm, 10 mm squared off each end"),
+        problems.stream().map(Problem::message).toList());
+    assertEquals(
+        List.of(), problems.stream().flatMap(problem -> problem.changes().stream()).toList());
+  }
+
+  @Test
+  void heightsThatTheStockGivesPutUprightsThatAreTooLongRight() throws Exception {
+    // 100 + 3 x 62 + 2 x 500 = 1286, of 1400 - 20 = 1380
+    String[] settings = {
+      "timber.frame.lengths=[{length: 1400}]",
+      "rack.foot=100",
+      "rack.openings=[500, 500]",
+      "rack.top=flush"
+    };
+    List<Problem> problems = problems(WOOL_RACK, settings);
+
+    assertEquals(2, problems.size());
+    assertEquals(List.of("rack.upright=1286"), provenChanges(problems.get(0), WOOL_RACK, settings));
+    assertEquals(List.of(), problems.get(1).changes());
+  }
+
+  @Test
+  void railsThatAreTooLongShowThoughTheSlatsDoNotLieOnThem() throws Exception {
+    // 17 x 95 = 1615, more than 1610; 16 x 95 + 15 x 4 = 1580, which the stock gives
+    String[] settings = {
+      "rack.rail-length=1610", "slats.per-shelf=17", "timber.frame.lengths=[{length: 1600}]"
+    };
+    List<Problem> problems = problems(WOOL_RACK, settings);
+
+    assertEquals(
+        List.of(
+            "17 slats of 95 mm take 1615 mm, 5 mm more than the rails of 1610 mm",
+            "the rails are 1610 mm long, but the longest that timber.frame.lengths gives is 1580 mm,"
+                + " 10 mm squared off each end"),
+        problems.stream().map(Problem::message).toList());
+    assertEquals(
+        List.of(), problems.stream().flatMap(problem -> problem.changes().stream()).toList());
+  }
+
+  @Test
+  void slatsAreNotRunThroughWhereTheStockIsTooShort() throws Exception {
+    // per bay 18 + 580 + 9 = 607, through 2 x 580 + 3 x 18 = 1214
+    String[] settings = {
+      "timber.frame.section=18 x 44",
+      "timber.dowel.diameter=8",
+      "slats.run=per-bay",
+      "timber.slats.lengths=[{length: 1233}]"
+    };
+
+    assertEquals(List.of(), problem(WOOL_RACK, settings).changes());
+    settings[3] = "timber.slats.lengths=[{length: 1234}]";
+    assertEquals(
+        List.of("slats.run=through"),
+        provenChanges(problem(WOOL_RACK, settings), WOOL_RACK, settings));
   }
 
   @Test

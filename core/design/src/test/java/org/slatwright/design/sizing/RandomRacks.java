@@ -56,15 +56,22 @@ public final class RandomRacks {
   private static Arbitrary<List<String>> timber(Sizes sizes) {
     return lines(
         List.of(
-            sizes
-                .section(34, 58, 34, 58)
-                .map(section -> "frame: { section: " + section + ", species: norway spruce }"),
+            Combinators.combine(sizes.section(34, 58, 34, 58), lengths(sizes))
+                .as(
+                    (section, lengths) ->
+                        "frame: { section: " + section + lengths + ", species: norway spruce }"),
             left(
                 sizes
                     .section(30, 34, 44, 90)
                     .map(section -> "rails: { section: " + section + " }")),
-            sizes.section(12, 25, 38, 120).map(section -> "slats: { section: " + section + " }"),
+            Combinators.combine(sizes.section(12, 25, 38, 120), lengths(sizes))
+                .as((section, lengths) -> "slats: { section: " + section + lengths + " }"),
             left(sizes.whole(6, 16).map(diameter -> "dowel: { diameter: " + diameter + " }"))));
+  }
+
+  /** Of stock, often too short for the rack. */
+  private static Arbitrary<String> lengths(Sizes sizes) {
+    return left(sizes.whole(400, 2600).map(length -> ", lengths: [ { length: " + length + " } ]"));
   }
 
   private static Arbitrary<List<String>> rack(Sizes sizes) {
