@@ -18,8 +18,8 @@ final class PartsList {
       List.of(
           new Column("Mark", 13, false),
           new Column("Qty", 10, true),
-          new Column("Part", 17, false),
-          new Column("Length", 20, true),
+          new Column("Part", 16, false),
+          new Column("Length", 18, true),
           new Column("Section", 26, false));
   private static final double LEAST_TIMBER = 40;
 
@@ -30,7 +30,7 @@ final class PartsList {
     double used = NARROW.stream().mapToDouble(Column::width).sum();
     boolean timber = room - used >= LEAST_TIMBER;
     if (timber) {
-      columns.add(new Column("Timber", Math.min(room - used, 101), false));
+      columns.add(new Column("Timber", room - used, false));
     }
     return new Table(
         columns, assembly.parts().stream().map(part -> row(part, lengths, timber)).toList());

@@ -12,7 +12,7 @@ import org.slatwright.api.drawing.View;
 final class SheetFoot {
 
   private static final double GAP = 4;
-  private static final double LEAST_BESIDE = 86;
+  private static final double LEAST_BESIDE = 83;
   private static final double PAD = 3;
 
   private final SheetFrame frame;
