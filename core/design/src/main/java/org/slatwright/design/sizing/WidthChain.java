@@ -43,6 +43,7 @@ record WidthChain(
             sheet.file().slats().overhang());
     width.complaints(sheet, slatWidth);
     slatWidth.ifPresent(across -> new LongestStock(sheet).checkSlats(width, across));
+    width.tellOfLongSlats(sheet);
     return width.holds(sheet) ? Optional.of(width) : Optional.empty();
   }
 
@@ -130,6 +131,23 @@ record WidthChain(
     LongestStock stock = new LongestStock(sheet);
     boolean holds = slatWidth.filter(across -> !stock.holdsSlat(longestSlat(), across)).isEmpty();
     return holds ? List.of(change) : List.of();
+  }
+
+  /** Common practice, no source: longer boards are hard to find, to carry and to keep straight. */
+  private void tellOfLongSlats(Worksheet sheet) {
+    RackFile.SlatStock stock = sheet.file().timber().slats();
+    boolean unlisted = stock.lengths().isEmpty() && stock.boards().isEmpty();
+    Length usual = sheet.metricOrInch(Length.mm(3000), Length.inches(120, 1));
+    WidthChain perBay = withRun(Run.PER_BAY);
+    boolean mayMeet = run == Run.THROUGH && bays > 1 && perBay.holds(sheet);
+    if (unlisted && mayMeet && longestSlat().isMoreThan(usual)) {
+      sheet.note(
+          "slats.run",
+          "slats that run through all bays are %s long, and boards of more than %s are hard to find"
+              .formatted(sheet.show(longestSlat()), sheet.show(usual)),
+          "slats.run=per-bay makes them %s; or list what you can get in timber.slats.lengths"
+              .formatted(sheet.showSpan(perBay.slatLengths())));
+    }
   }
 
   private boolean bears(Worksheet sheet) {

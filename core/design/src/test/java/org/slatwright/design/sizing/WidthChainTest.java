@@ -3,6 +3,7 @@ package org.slatwright.design.sizing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.slatwright.design.sizing.Solving.links;
 import static org.slatwright.design.sizing.Solving.mm;
+import static org.slatwright.design.sizing.Solving.note;
 import static org.slatwright.design.sizing.Solving.problem;
 import static org.slatwright.design.sizing.Solving.provenChanges;
 import static org.slatwright.design.sizing.Solving.solve;
@@ -10,6 +11,7 @@ import static org.slatwright.design.sizing.Solving.solve;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.plan.Finding;
 import org.slatwright.design.rackfile.Problem;
 
 class WidthChainTest {
@@ -61,6 +63,36 @@ class WidthChainTest {
             "slats.run=per-bay");
 
     assertEquals(mm("671", "624", "671"), rack.slats().lengths());
+  }
+
+  /** Longer than 3 m: common practice, no source. */
+  @Test
+  void slatsLongerThanBoardsUsuallyAreNoteThatTheyMayMeet() throws Exception {
+    // 4 x 695 + 5 x 44 = 3000, 4 x 696 + 220 = 3004; 44 + 696 + 22 = 762, 22 + 696 + 22 = 740
+    String bays = "rack.bays=4";
+    String wide = "rack.interior-width=696";
+
+    assertEquals(
+        "slats that run through all bays are 3004 mm long, and boards of more than 3000 mm are hard"
+            + " to find",
+        note(solve(HERB_RACK, bays, wide), "slats.run"));
+    assertEquals(
+        List.of(
+            "slats.run=per-bay makes them 740 to 762 mm; or list what you can get in"
+                + " timber.slats.lengths"),
+        solve(HERB_RACK, bays, wide).notes().stream()
+            .filter(note -> note.subject().equals("slats.run"))
+            .map(Finding::advice)
+            .toList());
+    for (String enough :
+        List.of(
+            "rack.interior-width=695",
+            "slats.run=per-bay",
+            "timber.slats.lengths=[{length: 4000}]")) {
+      assertEquals("no note on slats.run", note(solve(HERB_RACK, bays, wide, enough), "slats.run"));
+    }
+    assertEquals(
+        "no note on slats.run", note(solve(HERB_RACK, "rack.interior-width=3100"), "slats.run"));
   }
 
   @Test
