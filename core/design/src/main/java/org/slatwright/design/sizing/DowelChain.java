@@ -133,7 +133,8 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
       if (chosen.equals(wanted)) {
         sheet.note(
             EMBEDMENT,
-            "dowels reach %s into the rails: 3 1/2 diameters".formatted(sheet.show(chosen)),
+            "dowels reach %s into the rails: %s3 1/2 diameters"
+                .formatted(sheet.show(chosen), isRoundedUp(chosen) ? "at least " : ""),
             "");
       } else {
         sheet.warn(
@@ -143,6 +144,10 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
             "longer rails or thinner dowels");
       }
       return Optional.of(Sized.solved(chosen));
+    }
+
+    private boolean isRoundedUp(Length embedment) {
+      return embedment.times(2).isMoreThan(diameter.times(7));
     }
 
     /** With the holes from both ends of a rail apart. */

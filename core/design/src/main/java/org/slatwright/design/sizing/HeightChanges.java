@@ -108,11 +108,11 @@ final class HeightChanges {
         heights -> which + " even: " + sheet.showSpan(solved(heights)) + " clear");
   }
 
-  /** One shelf less, or as many less as it takes. */
+  /** One shelf less, or as many fewer as it takes. */
   private void tryFewerShelves() {
-    for (int less = 1; less < sizes.openings(); less++) {
-      String words = less == 1 ? "one shelf less: " : less + " shelves less: ";
-      if (tryEvens(sizes.openings() - less, words)) {
+    for (int fewer = 1; fewer < sizes.openings(); fewer++) {
+      String words = fewer == 1 ? "one shelf less: " : fewer + " shelves fewer: ";
+      if (tryEvens(sizes.openings() - fewer, words)) {
         return;
       }
     }

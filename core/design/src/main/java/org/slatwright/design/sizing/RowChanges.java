@@ -89,12 +89,26 @@ final class RowChanges {
   }
 
   private void tryRange() {
-    Optional<Length> gap = sizes.gap().or(this::spread).filter(Length::isPositive);
+    if (isUneven()) {
+      int most = sizes.mostAt(sizes.narrowest());
+      tryRange(most > 0 ? sizes.spread(most + 1) : Length.ZERO);
+      return;
+    }
+    Optional<Length> gap = sizes.gap().or(this::spread);
     if (sizes.binding() && gap.isPresent()) {
-      Range wider =
-          new Range(
-              Length.min(sizes.range().from(), gap.get()),
-              Length.max(sizes.range().to(), gap.get()));
+      tryRange(gap.get());
+    }
+  }
+
+  /** Where the number of slats is free, and yet none leaves gaps within the range. */
+  private boolean isUneven() {
+    return sizes.rail().isPresent() && sizes.count().isEmpty() && sizes.gap().isEmpty();
+  }
+
+  private void tryRange(Length gap) {
+    Range wider =
+        new Range(Length.min(sizes.range().from(), gap), Length.max(sizes.range().to(), gap));
+    if (gap.isPositive()) {
       propose(
           sizes.withRange(wider),
           "slats.gap-range=" + sheet.spell(wider.from(), "..", wider.to()),

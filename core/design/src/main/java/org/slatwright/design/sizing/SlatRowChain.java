@@ -168,8 +168,19 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
         count == 1
             ? slats(sheet, sizes, 1) + " leaves " + sheet.show(rail.minus(sizes.width())) + " bare"
             : slats(sheet, sizes, count) + " leave gaps of " + sheet.show(sizes.spread(count));
-    return "no number of slats leaves gaps of %s on rails of %s: %s, and %s are too many"
-        .formatted(showRange(sheet, sizes.range()), sheet.show(rail), few, count + 1);
+    return "no number of slats leaves gaps of %s on rails of %s: %s, and %s"
+        .formatted(
+            showRange(sheet, sizes.range()),
+            sheet.show(rail),
+            few,
+            oneMore(sheet, sizes, count + 1));
+  }
+
+  private static String oneMore(Worksheet sheet, RowSizes sizes, int count) {
+    boolean fits = count > 1 && !sizes.spread(count).isNegative();
+    return fits
+        ? count + " leave gaps of " + sheet.show(sizes.spread(count))
+        : count + " are too many";
   }
 
   private static String slats(Worksheet sheet, RowSizes sizes, int count) {

@@ -105,6 +105,8 @@ class DowelTest {
     Rack rack = solve(BREAD_RACK, "timber.dowel.diameter=10");
 
     assertEquals("upright 44, embedment 35*", links(rack, "dowel"));
+    assertEquals(
+        "dowels reach 35 mm into the rails: 3 1/2 diameters", note(rack, "joint.embedment"));
     assertEquals(Length.mm(79), rack.joint().length());
     assertEquals(Length.mm(37), rack.joint().holeDepth());
     assertEquals(mm("22"), rack.joint().heights());
@@ -113,7 +115,12 @@ class DowelTest {
   @Test
   void theEmbeddedPartIsRoundedUpToTheIncrement() throws Exception {
     // 3.5 x 9.5 = 33.25
-    assertEquals(Length.mm(34), solve(BREAD_RACK, "timber.dowel.diameter=9.5").joint().embedment());
+    Rack rack = solve(BREAD_RACK, "timber.dowel.diameter=9.5");
+
+    assertEquals(Length.mm(34), rack.joint().embedment());
+    assertEquals(
+        "dowels reach 34 mm into the rails: at least 3 1/2 diameters",
+        note(rack, "joint.embedment"));
   }
 
   @Test

@@ -285,7 +285,7 @@ class HeightChainTest {
     assertEquals(
         new Problem.Change(
             "rack.openings=[{clear: even, count: 4}]",
-            "5 shelves less: 4 even openings of 72 mm clear"),
+            "5 shelves fewer: 4 even openings of 72 mm clear"),
         problem.changes().get(1));
     provenChanges(problem, SEED_TRAYS, settings);
   }

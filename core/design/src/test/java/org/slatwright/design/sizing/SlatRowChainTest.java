@@ -87,6 +87,24 @@ class SlatRowChainTest {
   }
 
   @Test
+  void whereOneMoreSlatFitsTooCloselyItsGapIsNamedAndMayBeAllowed() throws Exception {
+    // (483 - 4 x 95) / 3 = 34.3, (483 - 5 x 95) / 4 = 2
+    Problem problem = problem(WARE_RACK, "rack.rail-length=483");
+
+    assertEquals(
+        "no number of slats leaves gaps of 3 mm to 20 mm on rails of 483 mm: 4 slats of 95 mm leave"
+            + " gaps of 34 mm, and 5 leave gaps of 2 mm",
+        problem.message());
+    assertEquals(
+        List.of(
+            "rack.rail-length=440",
+            "rack.rail-length=487",
+            "slats.per-shelf=4",
+            "slats.gap-range=2..20"),
+        provenChanges(problem, WARE_RACK, "rack.rail-length=483"));
+  }
+
+  @Test
   void withoutARailTheSlatsAndTheMiddleGapDecideIt() throws Exception {
     // middle of 3..20 = 11.5, so 11: 4 x 95 + 3 x 11 = 413
     Rack rack = solve(WARE_RACK, "slats.per-shelf=4");
