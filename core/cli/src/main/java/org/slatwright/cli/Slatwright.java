@@ -60,7 +60,7 @@ public final class Slatwright {
   private static int statusOf(CommandLine line, Session session, String... arguments) {
     try {
       return line.execute(arguments);
-    } catch (StackOverflowError | OutOfMemoryError e) {
+    } catch (StackOverflowError | OutOfMemoryError | LinkageError e) {
       return explained(session, e);
     }
   }
