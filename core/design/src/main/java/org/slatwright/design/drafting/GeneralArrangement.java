@@ -28,19 +28,16 @@ final class GeneralArrangement implements SheetDrawing {
 
   @Override
   public Sheet sheet(int number, int count) {
-    Layout upright = new Layout(new SheetFrame(rack.paper(), false));
-    Layout lying = new Layout(new SheetFrame(rack.paper(), true));
-    boolean landscape = lying.scale.factor() > upright.scale.factor();
-    Layout layout = landscape ? lying : upright;
+    Layout layout = FittedLayout.larger(rack.paper(), Layout::new);
     List<View> views = new ArrayList<>();
     views.add(layout.frame.view());
     views.addAll(layout.views());
     views.addAll(layout.foot.views(TitleBlock.of(rack, TITLE, layout.scale, number, count)));
-    return new Sheet(NAME, TITLE, rack.paper(), landscape, views);
+    return new Sheet(NAME, TITLE, rack.paper(), layout.frame.landscape(), views);
   }
 
   /** The largest scale at which the views have room on that frame. */
-  private final class Layout {
+  private final class Layout implements FittedLayout {
 
     private final SheetFrame frame;
     private final SheetFoot foot;
@@ -60,6 +57,16 @@ final class GeneralArrangement implements SheetDrawing {
     private boolean fits(Scale candidate) {
       ThreeViews views = new ThreeViews(rack, assembly, candidate);
       return views.width() <= frame.width() && views.height() <= foot.roomAbove();
+    }
+
+    @Override
+    public SheetFrame frame() {
+      return frame;
+    }
+
+    @Override
+    public Scale scale() {
+      return scale;
     }
 
     List<View> views() {

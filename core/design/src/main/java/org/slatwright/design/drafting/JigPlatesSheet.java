@@ -27,15 +27,12 @@ final class JigPlatesSheet implements SheetDrawing {
 
   @Override
   public Sheet sheet(int number, int count) {
-    Layout upright = new Layout(new SheetFrame(rack.paper(), false));
-    Layout lying = new Layout(new SheetFrame(rack.paper(), true));
-    boolean landscape = lying.scale.factor() > upright.scale.factor();
-    Layout layout = landscape ? lying : upright;
+    Layout layout = FittedLayout.larger(rack.paper(), Layout::new);
     List<View> views = new ArrayList<>();
     views.add(layout.frame.view());
     views.addAll(layout.plates());
     views.add(TitleBlock.of(rack, TITLE, layout.scale, number, count).view(layout.frame));
-    return new Sheet(NAME, TITLE, rack.paper(), landscape, views);
+    return new Sheet(NAME, TITLE, rack.paper(), layout.frame.landscape(), views);
   }
 
   private List<SheetBlock> blocks(Scale scale) {
@@ -46,7 +43,7 @@ final class JigPlatesSheet implements SheetDrawing {
   }
 
   /** The largest scale at which every plate has room on that frame. */
-  private final class Layout {
+  private final class Layout implements FittedLayout {
 
     private final SheetFrame frame;
     private final Scale scale;
@@ -55,6 +52,16 @@ final class JigPlatesSheet implements SheetDrawing {
       this.frame = frame;
       this.scale =
           Scales.largest(rack.units(), candidate -> rows(candidate).fits(width(), height()));
+    }
+
+    @Override
+    public SheetFrame frame() {
+      return frame;
+    }
+
+    @Override
+    public Scale scale() {
+      return scale;
     }
 
     List<View> plates() {
