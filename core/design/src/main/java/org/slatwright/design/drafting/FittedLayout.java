@@ -7,8 +7,6 @@ import org.slatwright.api.drawing.Scale;
 /** What a sheet holds, at the largest scale at which its frame has room for it. */
 interface FittedLayout {
 
-  SheetFrame frame();
-
   Scale scale();
 
   /** On the upright or the lying sheet, whichever lets it be larger; upright when neither does. */

@@ -60,11 +60,6 @@ final class GeneralArrangement implements SheetDrawing {
     }
 
     @Override
-    public SheetFrame frame() {
-      return frame;
-    }
-
-    @Override
     public Scale scale() {
       return scale;
     }

@@ -55,11 +55,6 @@ final class JigPlatesSheet implements SheetDrawing {
     }
 
     @Override
-    public SheetFrame frame() {
-      return frame;
-    }
-
-    @Override
     public Scale scale() {
       return scale;
     }
