@@ -8,7 +8,10 @@ final class OutlineArea {
 
   private OutlineArea() {}
 
-  /** In mm²: the surveyor's (Gauss) area formula, and for each arc the segment between it and its chord. */
+  /**
+   * In mm²: the surveyor's (Gauss) area formula, and for each arc the segment between it and its
+   * chord.
+   */
   static double mm2(Outline outline) {
     if (outline instanceof Outline.Circle circle) {
       double radius = circle.diameter().inMm() / 2;
