@@ -83,14 +83,7 @@ final class R12Document implements DxfDocument {
   private static void style(DxfTagWriter tags) throws IOException {
     tags.word(0, "STYLE");
     tags.word(2, STYLE);
-    tags.whole(70, 0);
-    tags.real(40, 0);
-    tags.real(41, 1);
-    tags.real(50, 0);
-    tags.whole(71, 0);
-    tags.real(42, 2.5);
-    tags.word(3, "txt");
-    tags.word(4, "");
+    TextStyle.body(tags);
   }
 
   private static void entity(Entity entity, DxfTagWriter tags) throws IOException {

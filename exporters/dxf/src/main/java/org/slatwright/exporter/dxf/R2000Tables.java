@@ -82,14 +82,7 @@ final class R2000Tables {
         Handle.STYLE_TABLE,
         "AcDbTextStyleTableRecord",
         "Standard");
-    tags.whole(70, 0);
-    tags.real(40, 0);
-    tags.real(41, 1);
-    tags.real(50, 0);
-    tags.whole(71, 0);
-    tags.real(42, 2.5);
-    tags.word(3, "txt");
-    tags.word(4, "");
+    TextStyle.body(tags);
   }
 
   private void application() throws IOException {
