@@ -10,14 +10,16 @@ import org.slatwright.api.model.Assembly;
  * The complete plan of one rack.
  *
  * <p>The names of output files come from here, without an ending: {@link #CUT_LIST}, {@link
- * #HOLE_LIST}, {@link #FINDINGS}, {@link #MODEL}, {@link Sheet#name} and {@link Pattern#name}. An
- * exporter adds its ending.
+ * #HOLE_LIST}, {@link #FITS}, {@link #QUANTITIES}, {@link #FINDINGS}, {@link #MODEL}, {@link
+ * Sheet#name} and {@link Pattern#name}. An exporter adds its ending.
  *
  * @param title the maker's title: any text at all, also right-to-left or with markup in it
  * @param lengths how every length is shown
  * @param chains the dimension chains, each adding up exactly
+ * @param fits how much of what it must hold goes on each shelf: thing by thing, from the floor up
  * @param assembly parts, places, joints, fasteners
  * @param cutList the rough-cut table, one line a part
+ * @param quantities weight, finish, glue and counts
  * @param jig the drilling jig, or empty when none can be made (a finding says why)
  * @param patterns what a router or a laser cuts or drills: jig plates and drilled parts, real size
  * @param findings worst first
@@ -27,8 +29,10 @@ public record Plan(
     String title,
     LengthFormat lengths,
     List<Chain> chains,
+    List<Fit> fits,
     Assembly assembly,
     List<CutLine> cutList,
+    Quantities quantities,
     Optional<Jig> jig,
     List<Pattern> patterns,
     List<Finding> findings,
@@ -40,6 +44,12 @@ public record Plan(
   /** The name of the table of holes to drill. */
   public static final String HOLE_LIST = "hole-list";
 
+  /** The name of the table of what fits on each shelf. */
+  public static final String FITS = "what-fits";
+
+  /** The name of the table of weights, finish, glue and counts. */
+  public static final String QUANTITIES = "quantities";
+
   /** The name of the table of findings. */
   public static final String FINDINGS = "findings";
 
@@ -48,6 +58,7 @@ public record Plan(
 
   public Plan {
     chains = List.copyOf(chains);
+    fits = List.copyOf(fits);
     cutList = List.copyOf(cutList);
     patterns = List.copyOf(patterns);
     findings = List.copyOf(findings);

@@ -24,8 +24,14 @@ final class PlanText {
         + finding.subject()
         + ": "
         + finding.message()
+        + numbers(finding)
         + advice
         + source;
+  }
+
+  private static String numbers(Finding finding) {
+    String value = finding.value().isEmpty() ? "" : ": " + finding.value();
+    return value + (finding.limit().isEmpty() ? "" : ", " + finding.limit());
   }
 
   /** Each chain as a sum that adds up, folded at the width of a terminal. */

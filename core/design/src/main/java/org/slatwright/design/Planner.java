@@ -2,11 +2,13 @@ package org.slatwright.design;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
+import org.slatwright.api.plan.Quantities;
+import org.slatwright.design.checks.Checks;
+import org.slatwright.design.checks.Design;
 import org.slatwright.design.drafting.Drafting;
 import org.slatwright.design.framing.CutList;
 import org.slatwright.design.framing.Framing;
@@ -17,6 +19,7 @@ import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Sizing;
+import org.slatwright.design.takeoff.TakeOff;
 
 /** Makes the plan of a rack. */
 public final class Planner {
@@ -34,20 +37,28 @@ public final class Planner {
     Assembly assembly = Framing.frame(rack);
     LengthFormat lengths = new LengthFormat(rack.units());
     MadeJig made = JigMaker.make(rack);
+    Quantities quantities = TakeOff.of(assembly, rack);
     return new Plan(
         rack.title(),
         lengths,
         rack.chains(),
+        rack.fits(),
         assembly,
         CutList.of(assembly, lengths),
+        quantities,
         made.jig(),
         Patterns.of(assembly, made.jig(), lengths),
-        worstFirst(rack.notes(), made.findings()),
+        worstFirst(
+            List.of(
+                rack.notes(),
+                made.findings(),
+                Checks.of(new Design(rack, assembly, quantities, made.jig())))),
         Drafting.sheets(rack, assembly, made.jig()));
   }
 
-  private static List<Finding> worstFirst(List<Finding> notes, List<Finding> onJig) {
-    return Stream.concat(notes.stream(), onJig.stream())
+  private static List<Finding> worstFirst(List<List<Finding>> found) {
+    return found.stream()
+        .flatMap(List::stream)
         .sorted(Comparator.comparing(Finding::severity))
         .toList();
   }

@@ -9,8 +9,10 @@ import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.drawing.View;
+import org.slatwright.api.measure.Area;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Direction;
@@ -33,10 +35,12 @@ import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.CutLine;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Plate;
+import org.slatwright.api.plan.Quantities;
 
 /**
  * One upright, one rail and the dowel between them, made by hand: small enough to follow, and with
@@ -60,8 +64,10 @@ final class EveryKind {
         title,
         new LengthFormat(Unit.MM),
         List.of(depthChain()),
+        fits(),
         assembly,
         assembly.parts().stream().map(EveryKind::cutLine).toList(),
+        quantities(assembly),
         Optional.of(jig(plate)),
         List.of(pattern(plate)),
         findings(),
@@ -138,11 +144,67 @@ final class EveryKind {
     return new CutLine(part, SPRUCE + ", " + part.material().stock().word(), "cut, then \"drill\"");
   }
 
+  private static List<Fit> fits() {
+    return List.of(
+        new Fit(
+            "jar, \"tall\"",
+            1,
+            true,
+            3,
+            2,
+            Optional.of(1),
+            Length.mm(12),
+            Length.mm(4),
+            Optional.of(Length.mm(30)),
+            true),
+        new Fit(
+            "jar, \"tall\"",
+            2,
+            false,
+            0,
+            2,
+            Optional.empty(),
+            Length.mm(-15),
+            Length.mm(4),
+            Optional.empty(),
+            false));
+  }
+
+  private static Quantities quantities(Assembly assembly) {
+    return new Quantities(
+        new Mass(1234),
+        new Point3(Length.mm(22), Length.mm(40), Length.mm(110)),
+        assembly.parts().stream()
+            .map(part -> new Quantities.PartMass(part, new Mass(400)))
+            .toList(),
+        new Area(98_765),
+        new Mass(3),
+        1,
+        WIDTH.plus(EMBEDMENT),
+        1);
+  }
+
   private static List<Finding> findings() {
     return List.of(
-        new Finding(Finding.Severity.ERROR, "rail R", "too short", "cut it 125 mm long", "a table"),
-        new Finding(Finding.Severity.WARNING, "upright U", "stands alone", "", ""),
-        new Finding(Finding.Severity.NOTE, "timber.frame", "a note; with, commas", "", ""));
+        new Finding(
+            Finding.Severity.ERROR,
+            "rail-length",
+            "rail R",
+            "too short",
+            "100 mm",
+            "at least 125 mm",
+            "cut it 125 mm long",
+            "a table"),
+        new Finding(Finding.Severity.WARNING, "alone", "upright U", "stands alone", "", "", "", ""),
+        new Finding(
+            Finding.Severity.NOTE,
+            "words",
+            "timber.frame",
+            "a note; with, commas",
+            "",
+            "",
+            "",
+            ""));
   }
 
   private static Plate plate() {

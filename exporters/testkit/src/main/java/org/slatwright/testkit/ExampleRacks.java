@@ -60,7 +60,7 @@ final class ExampleRacks {
             file.slats(),
             file.joint(),
             file.shop(),
-            file.loadPerShelf(),
+            file.load(),
             file.keys()));
   }
 

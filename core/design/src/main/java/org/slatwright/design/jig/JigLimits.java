@@ -129,7 +129,14 @@ final class JigLimits {
   private static Optional<Finding> warning(String message, String advice) {
     return Optional.of(
         new Finding(
-            Finding.Severity.WARNING, SUBJECT, "no jig can be made: " + message, advice, SOURCE));
+            Finding.Severity.WARNING,
+            "jig",
+            SUBJECT,
+            "no jig can be made: " + message,
+            "",
+            "",
+            advice,
+            SOURCE));
   }
 
   private String show(Length length) {

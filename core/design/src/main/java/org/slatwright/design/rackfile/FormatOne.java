@@ -1,9 +1,9 @@
 package org.slatwright.design.rackfile;
 
 import java.util.Map;
-import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
+import org.slatwright.design.wood.Climate;
 
 /** The outermost keys of format 1. */
 final class FormatOne {
@@ -39,7 +39,7 @@ final class FormatOne {
             new SlatKeys(kinds).read(top),
             new JointKeys(kinds).read(top),
             new ShopKeys(kinds, units).read(top),
-            loadPerShelf(top),
+            load(top),
             keys);
     top.close();
     reading.complainOfUnknownKeys();
@@ -72,10 +72,14 @@ final class FormatOne {
     return read;
   }
 
-  private static Optional<Given<RackFile.Mass>> loadPerShelf(Fields top) {
+  private static RackFile.Load load(Fields top) {
     Fields load = top.group("load", "{ per-shelf: 15 kg }");
-    Optional<Given<RackFile.Mass>> perShelf = load.optional("per-shelf", Kinds.mass());
+    RackFile.Load read =
+        new RackFile.Load(
+            load.optional("per-shelf", Kinds.mass()),
+            load.orDefault(
+                "climate", Kinds.oneOf(Climate.values(), Climate::word), Climate.INDOORS));
     load.close();
-    return perShelf;
+    return read;
   }
 }

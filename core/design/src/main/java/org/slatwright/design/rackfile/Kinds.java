@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthGrammar;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 
 /** The kinds of values that a rack file holds, with the limits of good sense. */
@@ -140,11 +141,11 @@ final class Kinds {
   }
 
   /** A mass with its unit, rounded to whole grams. */
-  static Kind<RackFile.Mass> mass() {
+  static Kind<Mass> mass() {
     String forms = "15 kg, 800 g or 30 lb";
     return new Kind<>(
         forms,
-        new RackFile.Mass(1),
+        new Mass(1),
         text -> {
           Matcher matcher = MASS.matcher(text);
           if (!matcher.matches()) {
@@ -154,7 +155,7 @@ final class Kinds {
         });
   }
 
-  private static RackFile.Mass grams(BigDecimal number, String unit) throws Unreadable {
+  private static Mass grams(BigDecimal number, String unit) throws Unreadable {
     BigDecimal each =
         switch (unit) {
           case "kg" -> BigDecimal.valueOf(1000);
@@ -165,7 +166,7 @@ final class Kinds {
     if (grams.signum() == 0 || grams.compareTo(BigInteger.valueOf(MOST_GRAMS)) > 0) {
       throw new Unreadable("is out of range", "write 1 g to 10 000 kg");
     }
-    return new RackFile.Mass(grams.longValueExact());
+    return new Mass(grams.longValueExact());
   }
 
   /** One of a few words. */

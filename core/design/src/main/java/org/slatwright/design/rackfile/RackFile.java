@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
+import org.slatwright.design.wood.Climate;
 
 /**
  * A rack file as it was read: valid key by key, not yet solved.
@@ -26,8 +28,16 @@ public record RackFile(
     Slats slats,
     Joint joint,
     Shop shop,
-    Optional<Given<Mass>> loadPerShelf,
+    Load load,
     Map<String, Place> keys) {
+
+  /**
+   * What the checks reckon with.
+   *
+   * @param perShelf on each shelf, over all bays
+   * @param climate where the rack stands; indoors unless given
+   */
+  public record Load(Optional<Given<Mass>> perShelf, Given<Climate> climate) {}
 
   /**
    * A thing that the rack must take.
@@ -205,11 +215,4 @@ public record RackFile(
     /** A laser that burns a slit of that width. */
     record Laser(Length kerf) implements Cutter {}
   }
-
-  /**
-   * A mass.
-   *
-   * @param grams whole grams, greater than zero
-   */
-  public record Mass(long grams) {}
 }

@@ -17,9 +17,7 @@ final class NotUsedYet {
           new Key("timber.slats.lengths", LONGEST_ONLY),
           new Key("timber.slats.boards", "serves only to find the slats' section and longest part"),
           new Key("shop.kerf", READ_ONLY),
-          new Key("shop.bit-reach", READ_ONLY),
-          new Key("shop.cutter", READ_ONLY),
-          new Key("load", READ_ONLY));
+          new Key("shop.cutter", READ_ONLY));
 
   private NotUsedYet() {}
 

@@ -2,26 +2,37 @@ package org.slatwright.design.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Fit;
+import org.slatwright.design.wood.Climate;
+import org.slatwright.design.wood.Timber;
 
 /**
  * A rack in which nothing is unknown.
  *
  * @param increment that solved lengths are multiples of
- * @param species of frame and slats
+ * @param species of frame and slats, as the maker calls it
+ * @param timber what uprights and rails are reckoned as
+ * @param slatTimber what the slats are reckoned as
+ * @param load on each shelf, over all bays
+ * @param climate where the rack stands
  * @param upright section and length of the uprights
  * @param rail section and length of the rails
  * @param interiorWidth between two frames
  * @param foot floor to the underside of the lowest rail
  * @param openings clear height above each shelf but the top one, from the floor up
  * @param topAbove how far the uprights run on above the top slats; zero when flush
+ * @param bitReach how deep the dowel bit can drill, where the maker says it
  * @param jigSheet thickness of the sheet the jig is cut from
  * @param chains height, depth, width, slat row and dowel, each adding up
+ * @param fits how much of what it must hold goes on each shelf
  * @param notes what sizing decided that the maker should know
  */
 public record Rack(
@@ -29,6 +40,10 @@ public record Rack(
     Unit units,
     Length increment,
     String species,
+    Timber timber,
+    Timber slatTimber,
+    Mass load,
+    Climate climate,
     Upright upright,
     Rail rail,
     int bays,
@@ -39,12 +54,15 @@ public record Rack(
     SlatRow slats,
     DowelJoint joint,
     Fixing fixing,
+    Optional<Length> bitReach,
     Length jigSheet,
     Paper paper,
     List<Chain> chains,
+    List<Fit> fits,
     List<Finding> notes) {
 
   public Rack {
+    fits = List.copyOf(fits);
     openings = List.copyOf(openings);
     chains = List.copyOf(chains);
     notes = List.copyOf(notes);

@@ -12,8 +12,6 @@ import org.slatwright.design.rackfile.Section;
 /** Closes every dimension chain of a rack. */
 public final class Sizing {
 
-  private static final String USUAL_SPECIES = "norway spruce";
-
   private final Worksheet sheet;
   private final Section upright;
   private final Section rail;
@@ -84,14 +82,19 @@ public final class Sizing {
   private Rack rack() {
     RackFile file = sheet.file();
     Heights heights = height.orElseThrow().heights();
-    String species = species();
+    Timbers timbers = Timbers.choose(sheet);
+    Length railLength = row.orElseThrow().rail();
     return new Rack(
         file.title().value(),
         file.units(),
         file.increment(),
-        species,
+        timbers.name(),
+        timbers.frame(),
+        timbers.slats(),
+        ShelfLoad.choose(sheet, shelfWidth(), railLength),
+        file.load().climate().value(),
         new Rack.Upright(upright.first(), upright.second(), heights.upright().length()),
-        new Rack.Rail(rail.first(), rail.second(), row.orElseThrow().rail()),
+        new Rack.Rail(rail.first(), rail.second(), railLength),
         file.rack().bays(),
         width.orElseThrow().interior(),
         heights.foot().length(),
@@ -100,21 +103,16 @@ public final class Sizing {
         slats(),
         joint(),
         fixing.orElseThrow(),
+        file.shop().bitReach().map(Given::value),
         file.shop().jigSheet().value(),
         file.shop().paper(),
         chains(),
+        List.of(),
         sheet.notes());
   }
 
-  private String species() {
-    Optional<String> given = sheet.file().timber().frame().species().map(Given::value);
-    if (given.isEmpty()) {
-      sheet.note(
-          "timber.frame.species",
-          "reckoned as " + USUAL_SPECIES,
-          "give timber.frame.species if yours is another");
-    }
-    return given.orElse(USUAL_SPECIES);
+  private Length shelfWidth() {
+    return width.orElseThrow().interior().times(sheet.file().rack().bays());
   }
 
   private Rack.SlatRow slats() {

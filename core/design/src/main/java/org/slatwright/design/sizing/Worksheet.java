@@ -111,12 +111,17 @@ final class Worksheet {
 
   /** Tells the maker what was decided without asking, and why. */
   void note(String subject, String message, String advice) {
-    notes.add(new Finding(Finding.Severity.NOTE, subject, message, advice, ""));
+    notes.add(finding(Finding.Severity.NOTE, subject, message, advice));
   }
 
   /** Tells the maker what was decided without asking, although it is not as it should be. */
   void warn(String subject, String message, String advice) {
-    notes.add(new Finding(Finding.Severity.WARNING, subject, message, advice, ""));
+    notes.add(finding(Finding.Severity.WARNING, subject, message, advice));
+  }
+
+  private static Finding finding(
+      Finding.Severity severity, String subject, String message, String advice) {
+    return new Finding(severity, "sizing", subject, message, "", "", advice, "");
   }
 
   /** What came up, in the order of the file; settings of the command line last. */

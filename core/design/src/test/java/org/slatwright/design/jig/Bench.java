@@ -1,11 +1,17 @@
 package org.slatwright.design.jig;
 
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.wood.Climate;
+import org.slatwright.design.wood.Species;
+import org.slatwright.design.wood.StrengthClass;
+import org.slatwright.design.wood.Timber;
 
 /**
  * The stock, dowels and sheet that a jig is made for.
@@ -27,6 +33,14 @@ record Bench(
   static Bench square(double side, double dowel, double sheet) {
     return measured(side, side, dowel, sheet);
   }
+
+  private static final Timber SPRUCE =
+      new Timber(
+          Species.all().stream()
+              .filter(species -> species.name().equals("norway spruce"))
+              .findFirst()
+              .orElseThrow(),
+          StrengthClass.C16);
 
   /** Stock of a measured section for uprights and rails alike, one dowel a joint. */
   static Bench measured(double width, double depth, double dowel, double sheet) {
@@ -55,6 +69,10 @@ record Bench(
         units,
         increment(),
         "norway spruce",
+        SPRUCE,
+        SPRUCE,
+        new Mass(15_000),
+        Climate.INDOORS,
         new Rack.Upright(uprightWidth, uprightDepth, uprightLength),
         new Rack.Rail(railWidth, railHeight, Length.mm(320)),
         1,
@@ -78,8 +96,10 @@ record Bench(
             uprightDepth.plus(embedment),
             embedment.plus(Length.mm(2))),
         new Rack.Fixing(Fastener.Kind.BRAD, Length.mm(40), mm(1.2), 2),
+        Optional.empty(),
         sheet,
         Paper.A4,
+        List.of(),
         List.of(),
         List.of());
   }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 
@@ -50,7 +51,7 @@ class RackFileReaderTest {
         new RackFile.Range(Length.mm(3), Length.mm(20)), file.slats().gapRange().get().value());
     assertEquals(
         Optional.of(new RackFile.Cutter.Router(Length.roundedMm(3.175))), file.shop().cutter());
-    assertEquals(new RackFile.Mass(15_000), file.loadPerShelf().get().value());
+    assertEquals(new Mass(15_000), file.load().perShelf().get().value());
   }
 
   @Test
@@ -112,7 +113,7 @@ class RackFileReaderTest {
   void massesAreWholeGrams(String text, long grams) throws Exception {
     RackFile file = readText(SMALLEST, "load.per-shelf=" + text);
 
-    assertEquals(new RackFile.Mass(grams), file.loadPerShelf().get().value());
+    assertEquals(new Mass(grams), file.load().perShelf().get().value());
   }
 
   @ParameterizedTest

@@ -64,9 +64,12 @@ class DowelTest {
         List.of(
             new Finding(
                 Finding.Severity.WARNING,
+                "sizing",
                 "timber.dowel.diameter",
                 "a dowel of 23 mm is more than half of the stock of 44 mm: only 10.5 mm of wood is"
                     + " left on each side",
+                "",
+                "",
                 "at most 12 mm, the largest usual size for this stock",
                 "")),
         onDiameter(rack));

@@ -1,0 +1,33 @@
+package org.slatwright.design.checks;
+
+import java.util.List;
+import org.slatwright.api.plan.Finding;
+
+/** Every rule, and what they find. */
+public final class Checks {
+
+  /** In the order that findings of one severity are told in: one line a rule. */
+  private static final List<Rule> RULES =
+      List.of(
+          // strength of slats and rails
+
+          // dowel joints
+
+          // fixing, and what meets inside the wood
+
+          // stability
+
+          // movement of the wood
+
+          // tools and timber
+
+          // cautions
+          );
+
+  private Checks() {}
+
+  /** What all rules find, in their order. */
+  public static List<Finding> of(Design design) {
+    return RULES.stream().flatMap(rule -> rule.check(design)).toList();
+  }
+}

@@ -1,0 +1,63 @@
+package org.slatwright.design.wood;
+
+/** Where a rack stands: the service classes of EN 1995-1-1 (Eurocode 5), 2.3.1.3. */
+public enum Climate {
+  /** In a heated room: service class 1. */
+  INDOORS("indoors", 1, 0.7, 0.6, 7, 12),
+  /** Under a roof, in damp air: service class 2. */
+  COVERED("covered", 2, 0.7, 0.8, 10, 17),
+  /** Where it gets wet, a greenhouse too: service class 3. */
+  OUTDOORS("outdoors", 3, 0.55, 2.0, 10, 20);
+
+  private final String word;
+  private final int serviceClass;
+  private final double longTermFactor;
+  private final double creep;
+  private final double driest;
+  private final double dampest;
+
+  Climate(
+      String word,
+      int serviceClass,
+      double longTermFactor,
+      double creep,
+      double driest,
+      double dampest) {
+    this.word = word;
+    this.serviceClass = serviceClass;
+    this.longTermFactor = longTermFactor;
+    this.creep = creep;
+    this.driest = driest;
+    this.dampest = dampest;
+  }
+
+  /** As written in a rack file. */
+  public String word() {
+    return word;
+  }
+
+  /** 1, 2 or 3. */
+  public int serviceClass() {
+    return serviceClass;
+  }
+
+  /** k_mod of solid timber under a long-term load (stored goods): EN 1995-1-1, table 3.1. */
+  public double longTermFactor() {
+    return longTermFactor;
+  }
+
+  /** k_def of solid timber: EN 1995-1-1, table 3.2. */
+  public double creep() {
+    return creep;
+  }
+
+  /** The least moisture content of wood over a year, in percent of its oven-dry mass. */
+  public double driest() {
+    return driest;
+  }
+
+  /** The greatest moisture content over a year, in percent. */
+  public double dampest() {
+    return dampest;
+  }
+}
