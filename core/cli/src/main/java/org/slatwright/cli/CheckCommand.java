@@ -1,5 +1,6 @@
 package org.slatwright.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.slatwright.api.plan.Plan;
 import picocli.CommandLine.Command;
@@ -10,8 +11,8 @@ import picocli.CommandLine.Mixin;
     name = "check",
     mixinStandardHelpOptions = true,
     description = {
-      "Says what the maker should know before the first cut, worst first, and the sizes that"
-          + " were solved.",
+      "Says what the maker should know before the first cut, worst first, then what the rack"
+          + " weighs and uses up, and the sizes that were solved.",
       "Ends with status 1 when something is an error."
     })
 final class CheckCommand implements Callable<Integer> {
@@ -27,11 +28,17 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Refusal {
     Plan plan = rack.plan(session);
-    plan.findings().stream().map(PlanText::finding).forEach(session.out()::println);
-    if (!plan.findings().isEmpty()) {
+    print(FindingText.of(plan.findings()));
+    print(QuantityText.of(plan));
+    ChainText.of(plan).forEach(session.out()::println);
+    return ExitStatus.of(plan).code();
+  }
+
+  /** A paragraph, with a blank line below it. */
+  private void print(List<String> lines) {
+    lines.forEach(session.out()::println);
+    if (!lines.isEmpty()) {
       session.out().println();
     }
-    PlanText.chains(plan).forEach(session.out()::println);
-    return ExitStatus.of(plan).code();
   }
 }

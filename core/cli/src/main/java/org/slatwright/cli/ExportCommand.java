@@ -99,9 +99,10 @@ final class ExportCommand implements Callable<Integer> {
 
   /** Notes are for {@code check}. */
   private void tellFindings(Plan plan) {
-    plan.findings().stream()
-        .filter(finding -> finding.severity() != Finding.Severity.NOTE)
-        .map(PlanText::finding)
+    FindingText.of(
+            plan.findings().stream()
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+                .toList())
         .forEach(session.err()::println);
   }
 
