@@ -20,9 +20,13 @@ public final class Checks {
           // movement of the wood
 
           // tools and timber
+          new BitReach(),
+          JigClearance.RULE,
+          new ClampOpening(),
+          new FingerGaps(),
 
           // cautions
-          );
+          new Cautions());
 
   private Checks() {}
 

@@ -8,7 +8,6 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
-import org.slatwright.design.rackfile.RackFile.Range;
 import org.slatwright.design.rackfile.RackFile.Run;
 
 /** Whether the longest stock is long enough for the longest part of each kind. */
@@ -162,15 +161,7 @@ final class LongestStock {
     return Stream.concat(longest(stock.lengths()).stream(), boards).reduce(Length::max);
   }
 
-  /** Clear of the ends that are squared off and of what must be avoided. */
   private Length longestStretch(RackFile.Board board) {
-    Length end = board.length().minus(endTrim);
-    Length from = endTrim;
-    Length longest = Length.ZERO;
-    for (Range avoid : board.avoid()) {
-      longest = Length.max(longest, Length.min(avoid.from(), end).minus(from));
-      from = Length.max(from, avoid.to());
-    }
-    return Length.max(longest, end.minus(from));
+    return ClearStretches.of(board, endTrim).stream().reduce(Length.ZERO, Length::max);
   }
 }

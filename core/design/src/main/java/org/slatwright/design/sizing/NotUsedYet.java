@@ -15,9 +15,12 @@ final class NotUsedYet {
           new Key("holds", READ_ONLY),
           new Key("timber.frame.lengths", LONGEST_ONLY),
           new Key("timber.slats.lengths", LONGEST_ONLY),
-          new Key("timber.slats.boards", "serves only to find the slats' section and longest part"),
-          new Key("shop.kerf", READ_ONLY),
-          new Key("shop.cutter", READ_ONLY));
+          new Key(
+              "shop.kerf",
+              "serves only to count the slats that timber.slats.boards give; no plan of cuts yet"),
+          new Key(
+              "shop.cutter",
+              "serves only to choose the cautions; its kerf or tool is not reckoned with yet"));
 
   private NotUsedYet() {}
 

@@ -19,6 +19,7 @@ import org.slatwright.design.wood.Timber;
  *
  * @param increment that solved lengths are multiples of
  * @param species of frame and slats, as the maker calls it
+ * @param reclaimed whether slats come from boards that had another use
  * @param timber what uprights and rails are reckoned as
  * @param slatTimber what the slats are reckoned as
  * @param load on each shelf, over all bays
@@ -30,6 +31,7 @@ import org.slatwright.design.wood.Timber;
  * @param openings clear height above each shelf but the top one, from the floor up
  * @param topAbove how far the uprights run on above the top slats; zero when flush
  * @param bitReach how deep the dowel bit can drill, where the maker says it
+ * @param cutter what the jig is cut with, where the maker says it
  * @param jigSheet thickness of the sheet the jig is cut from
  * @param chains height, depth, width, slat row and dowel, each adding up
  * @param fits how much of what it must hold goes on each shelf
@@ -40,6 +42,7 @@ public record Rack(
     Unit units,
     Length increment,
     String species,
+    boolean reclaimed,
     Timber timber,
     Timber slatTimber,
     Mass load,
@@ -55,6 +58,7 @@ public record Rack(
     DowelJoint joint,
     Fixing fixing,
     Optional<Length> bitReach,
+    Optional<Cutter> cutter,
     Length jigSheet,
     Paper paper,
     List<Chain> chains,
@@ -132,6 +136,12 @@ public record Rack(
    * @param perEnd how many at each bearing
    */
   public record Fixing(Fastener.Kind kind, Length length, Length diameter, int perEnd) {}
+
+  /** What cuts the plates of the jig. */
+  public enum Cutter {
+    ROUTER,
+    LASER
+  }
 
   /** How many frames: one more than bays. */
   public int frames() {

@@ -39,6 +39,7 @@ public final class Sizing {
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
     fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first(), pattern));
     dowel.map(DowelChain::length).ifPresent(new LongestStock(sheet)::checkDowels);
+    checkBoards();
     NotUsedYet.tell(sheet);
   }
 
@@ -55,6 +56,15 @@ public final class Sizing {
       throw new RackFileException(sizing.sheet.problems());
     }
     return sizing.rack();
+  }
+
+  /** Where everything else has closed: how many slats there are is not known before. */
+  private void checkBoards() {
+    if (sheet.problems().isEmpty()) {
+      int shelves = height.orElseThrow().heights().openings().size() + 1;
+      new EnoughBoards(sheet, slat.orElseThrow().second())
+          .check(width.orElseThrow().slatLengths(), row.orElseThrow().row().count() * shelves);
+    }
   }
 
   private Length leastRail() {
@@ -89,6 +99,7 @@ public final class Sizing {
         file.units(),
         file.increment(),
         timbers.name(),
+        !file.timber().slats().boards().isEmpty(),
         timbers.frame(),
         timbers.slats(),
         ShelfLoad.choose(sheet, shelfWidth(), railLength),
@@ -104,11 +115,16 @@ public final class Sizing {
         joint(),
         fixing.orElseThrow(),
         file.shop().bitReach().map(Given::value),
+        file.shop().cutter().map(Sizing::cutter),
         file.shop().jigSheet().value(),
         file.shop().paper(),
         chains(),
         List.of(),
         sheet.notes());
+  }
+
+  private static Rack.Cutter cutter(RackFile.Cutter cutter) {
+    return cutter instanceof RackFile.Cutter.Laser ? Rack.Cutter.LASER : Rack.Cutter.ROUTER;
   }
 
   private Length shelfWidth() {

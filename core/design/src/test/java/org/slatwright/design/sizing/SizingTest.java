@@ -180,7 +180,7 @@ class SizingTest {
             "load.per-shelf=15 kg");
 
     assertEquals(
-        List.of("holds", "timber.frame.lengths", "shop.bit-reach", "shop.cutter", "load"),
+        List.of("holds", "timber.frame.lengths", "shop.cutter"),
         rack.notes().stream()
             .filter(note -> note.message().contains("yet"))
             .map(note -> note.subject())
