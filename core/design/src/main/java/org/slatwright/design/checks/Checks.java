@@ -10,6 +10,13 @@ public final class Checks {
   private static final List<Rule> RULES =
       List.of(
           // strength of slats and rails
+          new SlatStrength(),
+          new SlatPointLoad(),
+          new SlatSag(),
+          new OverhangStrength(),
+          new OverhangSag(),
+          new RailStrength(),
+          new RailSag(),
 
           // dowel joints
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
-import org.slatwright.api.measure.Unit;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.rackfile.Place;
 import org.slatwright.design.rackfile.Problem;
@@ -60,23 +59,14 @@ final class Worksheet {
         : format.number(shortest) + " to " + show(longest);
   }
 
-  /**
-   * A length as {@code --set} reads it back to the nanometre: without spaces, so that a shell takes
-   * it as one word, and in millimetres where the file's inches cannot say it.
-   */
+  /** A length as {@code --set} reads it back. */
   String spell(Length length) {
-    return format.isExact(length)
-        ? format.number(length).replace(' ', '-')
-        : new LengthFormat(Unit.MM).number(length) + "mm";
+    return new Spelling(file.units()).length(length);
   }
 
   /** Two lengths of a range or a section, both in the same unit. */
   String spell(Length first, String between, Length second) {
-    boolean exact = format.isExact(first) && format.isExact(second);
-    LengthFormat millimetres = new LengthFormat(Unit.MM);
-    return exact
-        ? spell(first) + between + spell(second)
-        : millimetres.number(first) + "mm" + between + millimetres.number(second) + "mm";
+    return new Spelling(file.units()).pair(first, between, second);
   }
 
   /** A change of one key to a length. */

@@ -1,0 +1,124 @@
+package org.slatwright.design.checks;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.LongPredicate;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Mass;
+import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Spelling;
+
+/**
+ * Changes of one key, each of which makes a rule hold: the nearest size that does, a multiple of
+ * the increment. Each asks whether the rule holds with a size of that key, which must go from no to
+ * yes, or from yes to no, but once.
+ */
+record Remedies(Rack rack) {
+
+  private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
+  private static final BigDecimal GRAMS_PER_KILOGRAM = BigDecimal.valueOf(1000);
+
+  /** Any one of the changes that there are. */
+  static String anyOf(List<Optional<String>> changes) {
+    return changes.stream().flatMap(Optional::stream).collect(Collectors.joining(", or "));
+  }
+
+  /** The least thickness of the slats; none where they would be twice as thick. */
+  Optional<String> slatThickness(Predicate<Length> holds) {
+    Rack.SlatRow slats = rack.slats();
+    return least(slats.thickness(), holds)
+        .map(least -> "timber.slats.section=" + spelling().pair(least, "x", slats.width()));
+  }
+
+  /** The least height of the rails; none where they would be twice as high. */
+  Optional<String> railHeight(Predicate<Length> holds) {
+    Rack.Rail rail = rack.rail();
+    return least(rail.height(), holds)
+        .map(least -> "timber.rails.section=" + spelling().pair(rail.width(), "x", least));
+  }
+
+  /** The greatest width of a bay; none where it would be less than half as wide. */
+  Optional<String> interiorWidth(Predicate<Length> holds) {
+    return greatest(rack.interiorWidth().half(), rack.interiorWidth(), holds)
+        .map(most -> "rack.interior-width=" + spelling().length(most));
+  }
+
+  /** The greatest overhang of the slats, or none at all. */
+  Optional<String> overhang(Predicate<Length> holds) {
+    Length most = greatest(Length.ZERO, rack.slats().overhang(), holds).orElse(Length.ZERO);
+    return Optional.of("slats.overhang=" + spelling().length(most));
+  }
+
+  /** The greatest load of a shelf, in tenths of a kilogram or of a pound. */
+  Optional<String> load(Predicate<Mass> holds) {
+    OptionalLong tooMuch = first(1, tenths(rack.load()), tenth -> !holds.test(mass(tenth)));
+    long most = tooMuch.orElse(tenths(rack.load()) + 1) - 1;
+    return most > 0 ? Optional.of("load.per-shelf=" + spelled(most)) : Optional.empty();
+  }
+
+  private Optional<Length> least(Length above, Predicate<Length> holds) {
+    Length step = rack.increment();
+    OptionalLong least =
+        first(
+            above.wholeTimes(step) + 1,
+            above.times(2).wholeTimes(step),
+            times -> holds.test(step.times(times)));
+    return least.isPresent() ? Optional.of(step.times(least.getAsLong())) : Optional.empty();
+  }
+
+  private Optional<Length> greatest(Length above, Length most, Predicate<Length> holds) {
+    Length step = rack.increment();
+    long from = above.wholeTimes(step) + 1;
+    long to = most.wholeTimes(step);
+    long over = first(from, to, times -> !holds.test(step.times(times))).orElse(to + 1);
+    return over > from ? Optional.of(step.times(over - 1)) : Optional.empty();
+  }
+
+  private Mass mass(long tenths) {
+    BigDecimal grams = BigDecimal.valueOf(tenths, 1).multiply(gramsPerUnit());
+    return new Mass(grams.setScale(0, RoundingMode.HALF_UP).longValueExact());
+  }
+
+  private long tenths(Mass mass) {
+    return BigDecimal.valueOf(mass.grams())
+        .multiply(BigDecimal.TEN)
+        .divide(gramsPerUnit(), 0, RoundingMode.DOWN)
+        .longValueExact();
+  }
+
+  private String spelled(long tenths) {
+    String number = BigDecimal.valueOf(tenths, 1).stripTrailingZeros().toPlainString();
+    return number + rack.units().metricOrInch("kg", "lb");
+  }
+
+  private BigDecimal gramsPerUnit() {
+    return rack.units().metricOrInch(GRAMS_PER_KILOGRAM, GRAMS_PER_POUND);
+  }
+
+  private Spelling spelling() {
+    return new Spelling(rack.units());
+  }
+
+  /** The first number from one to another for which it is true, as it then is for all above. */
+  private static OptionalLong first(long from, long to, LongPredicate isTrue) {
+    if (from > to || !isTrue.test(to)) {
+      return OptionalLong.empty();
+    }
+    long low = from;
+    long high = to;
+    while (low < high) {
+      long middle = low + (high - low) / 2;
+      if (isTrue.test(middle)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return OptionalLong.of(low);
+  }
+}

@@ -1,0 +1,131 @@
+package org.slatwright.design.checks;
+
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Mass;
+import org.slatwright.design.mechanics.Beam;
+import org.slatwright.design.mechanics.Creep;
+import org.slatwright.design.mechanics.Loading;
+import org.slatwright.design.mechanics.Overhang;
+import org.slatwright.design.mechanics.RectangularSection;
+import org.slatwright.design.sizing.Rack;
+
+/**
+ * One slat as a beam, flat, across one bay from the middle of a frame to the middle of the next.
+ *
+ * <p>Each bay is reckoned alone, its slats resting on two rails. That is on the safe side: nails
+ * hold a slat's ends back a little, and a slat that runs on over more bays neither bends nor sags
+ * more than one that ends at the frames. Shear is left out of the strength: a beam as thin for its
+ * span as a slat breaks in bending first.
+ *
+ * @param rack the slat's
+ * @param thickness of the slat, maybe another than the rack's, as the other sizes here
+ * @param interior between two frames
+ * @param overhang of the slat's ends
+ * @param load on each shelf, over all bays
+ */
+record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, Mass load) {
+
+  /** m/s². */
+  private static final double GRAVITY = 9.80665;
+
+  private static final double KG_PER_MM3 = 1e-9;
+
+  /** Our own choice: a tub or a sack is short for its bay, but seldom stands on one slat alone. */
+  private static final int SLATS_UNDER_A_THING = 2;
+
+  static SlatCase of(Rack rack) {
+    Rack.SlatRow slats = rack.slats();
+    return new SlatCase(
+        rack, slats.thickness(), rack.interiorWidth(), slats.overhang(), rack.load());
+  }
+
+  SlatCase withThickness(Length other) {
+    return new SlatCase(rack, other, interior, overhang, load);
+  }
+
+  SlatCase withInterior(Length other) {
+    return new SlatCase(rack, thickness, other, overhang, load);
+  }
+
+  SlatCase withOverhang(Length other) {
+    return new SlatCase(rack, thickness, interior, other, load);
+  }
+
+  SlatCase withLoad(Mass other) {
+    return new SlatCase(rack, thickness, interior, overhang, other);
+  }
+
+  /** Between the middles of two frames, mm. */
+  double span() {
+    return interior.plus(rack.upright().width()).inMm();
+  }
+
+  /** Of the tip beyond the outer face of the outer rail, mm. */
+  double reach() {
+    return overhang.plus(rack.upright().width().minus(rack.rail().width()).half()).inMm();
+  }
+
+  /** On a slat in one bay: an equal share of the shelf's load, and its own weight; N. */
+  double evenLoad() {
+    return bayLoad() / rack.slats().count() + ownWeight();
+  }
+
+  /** On one slat: a thing as heavy as all that stands in a bay, on two slats; N. */
+  double oneThing() {
+    return bayLoad() / Math.min(SLATS_UNDER_A_THING, rack.slats().count());
+  }
+
+  /** Bending stress with the load spread evenly. */
+  Reckoned strength() {
+    double stress = beam().stress(Loading.UNIFORM, evenLoad());
+    return Strength.bending(stress, rack.slatTimber(), rack.climate());
+  }
+
+  /** Bending stress with one thing in the middle of the span. */
+  Reckoned strengthUnderOneThing() {
+    double stress =
+        beam().stress(Loading.CENTRE, oneThing()) + beam().stress(Loading.UNIFORM, ownWeight());
+    return Strength.bendingUnstated(stress, rack.slatTimber(), rack.climate());
+  }
+
+  /** Bending stress over the outer rail with one thing on the end, its weight in the middle. */
+  Reckoned strengthOfTheEnd() {
+    double stress = new Overhang(beam(), reach()).stress(oneThing());
+    return Strength.bendingUnstated(stress, rack.slatTimber(), rack.climate());
+  }
+
+  /** With the load spread evenly, after years; mm. */
+  double sag() {
+    return beam().deflection(Loading.UNIFORM, evenLoad()) * creep();
+  }
+
+  /** Of the tip, with one thing on the end and nothing in the bay, after years; mm. */
+  double tipSag() {
+    return new Overhang(beam(), reach()).tipSag(oneThing()) * creep();
+  }
+
+  /** What a bay of a shelf carries. */
+  Mass bayMass() {
+    return Mass.roundedKg(load.kg() / rack.bays());
+  }
+
+  private double bayLoad() {
+    return load.kg() * GRAVITY / rack.bays();
+  }
+
+  private double ownWeight() {
+    double density = rack.slatTimber().species().density(rack.climate().dampest());
+    double volume = rack.slats().width().inMm() * thickness.inMm() * span();
+    return density * KG_PER_MM3 * volume * GRAVITY;
+  }
+
+  private Beam beam() {
+    RectangularSection section =
+        new RectangularSection(rack.slats().width().inMm(), thickness.inMm());
+    return new Beam(section, span(), rack.slatTimber().stiffness());
+  }
+
+  private double creep() {
+    return Creep.factor(rack.climate().creep());
+  }
+}

@@ -1,0 +1,59 @@
+package org.slatwright.design.checks;
+
+import java.util.stream.Stream;
+import org.slatwright.api.plan.Finding;
+
+/**
+ * How far the slats sag after years under what a shelf must carry, spread evenly: {@code 5/384 ·
+ * W·L³/(E·I) + 1/8 · W·L/(G·A′)} (Wood Handbook, eq. 9-2), grown by creep (EN 1995-1-1, 2.2.3),
+ * against 0.5 % of the span (BS EN 14073-3, from a second hand). Twice that is an error.
+ *
+ * <p>A sag of more than 1/600 of the span can be seen (shop rule, from memory); a note then says
+ * what would keep it from sight.
+ */
+final class SlatSag implements Rule {
+
+  private static final String NAME = "slat-sag";
+  private static final double SPAN_PER_SAG = 200;
+  private static final double SPAN_PER_VISIBLE_SAG = 600;
+
+  @Override
+  public Stream<Finding> check(Design design) {
+    SlatCase slat = SlatCase.of(design.rack());
+    Reckoned sag = reckon(slat);
+    Figures figures = new Figures(design.rack().units());
+    return Stream.of(
+        new Finding(
+            sag.severity(),
+            NAME,
+            SlatAdvice.SUBJECT,
+            "sag of the slats after years with %s spread evenly on a shelf"
+                .formatted(figures.mass(slat.load())),
+            figures.distance(sag.value()),
+            "at most " + figures.distance(sag.most()),
+            sag.holds() ? outOfSight(slat, figures) : SlatAdvice.ofSpan(slat, SlatSag::reckon),
+            "BS EN 14073-3: 1/200 of the span; EN 1995-1-1, 2.2.3"));
+  }
+
+  private static Reckoned reckon(SlatCase slat) {
+    double most = slat.span() / SPAN_PER_SAG;
+    return new Reckoned(slat.sag(), most, 2 * most);
+  }
+
+  private static String outOfSight(SlatCase slat, Figures figures) {
+    double visible = slat.span() / SPAN_PER_VISIBLE_SAG;
+    return slat.sag() <= visible
+        ? ""
+        : new Remedies(slat.rack())
+            .slatThickness(size -> !isVisible(slat.withThickness(size)))
+            .map(
+                change ->
+                    "it holds, but the eye sees more than %s; less with %s"
+                        .formatted(figures.distance(visible), change))
+            .orElse("");
+  }
+
+  private static boolean isVisible(SlatCase slat) {
+    return slat.sag() > slat.span() / SPAN_PER_VISIBLE_SAG;
+  }
+}

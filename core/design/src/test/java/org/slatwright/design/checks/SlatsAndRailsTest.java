@@ -1,0 +1,186 @@
+package org.slatwright.design.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Finding.Severity;
+
+/**
+ * A stand for one pot a shelf, its single slat of 89 x 19 mm spanning 600 mm: the beam that is
+ * worked out by hand in the terms of the Wood Handbook (FPL-GTR-282), eq. 9-2, with E 8900 MPa and
+ * 10 kg: it sags 0.60919 + 0.00938 mm at 1.3735 MPa, spread evenly, and bears 2.7470 MPa with the
+ * load in the middle. Ponderosa pine at 12 % weighs 448 kg/m³ (chapter 4), so the slat itself
+ * 0.45454 kg.
+ */
+class SlatsAndRailsTest {
+
+  private static final String POT_STAND =
+      """
+      slatwright: 1
+      title: Pot stand
+      timber:
+        frame: { section: 44 x 44, species: ponderosa pine }
+        slats: { section: 19 x 89 }
+      rack: { interior-width: 556, rail-length: 101, upright: 900, foot: 100 }
+      slats: { per-shelf: 1 }
+      load: { per-shelf: 10 kg }
+      """;
+
+  private static final double WITH_ITS_OWN_WEIGHT = 1.045454;
+
+  /** EN 338, C16: E 8000 MPa; EN 1995-1-1: creep 1 + 0.8 x 0.6 indoors. */
+  private static final double SAG = (0.60919 + 0.00938) * 8900 / 8000 * 1.48 * WITH_ITS_OWN_WEIGHT;
+
+  @Test
+  void slatsBendAndSagAsWorkedOutByHand() throws Exception {
+    SlatCase slat = slat();
+
+    assertEquals(1.3735 * WITH_ITS_OWN_WEIGHT, slat.strength().value(), 0.0001);
+    assertEquals(2.7470 + 1.3735 * 0.045454, slat.strengthUnderOneThing().value(), 0.0002);
+    assertEquals(SAG, slat.sag(), 0.0001);
+    assertEquals(
+        98.0665 * 60 / 2 / (89 * 19 * 19 / 6.0),
+        slat("slats.overhang=60").strengthOfTheEnd().value(),
+        1e-9);
+  }
+
+  /** C16 under a long-term load: 16 x 0.7 / 1.3 = 8.62 MPa, and 1.5 on the load (EN 1990). */
+  @Test
+  void slatsMayBearWhatTheTimberStandardsSay() throws Exception {
+    assertEquals(8.615 / 1.5, slat().strength().most(), 0.001);
+    assertEquals(16 * 0.55 / 1.3 / 1.5, slat("load.climate=outdoors").strength().most(), 0.001);
+  }
+
+  /**
+   * From the numbers above: 5.74 MPa come with 41.4 kg and 8.62 MPa with 62.3 kg; 3 mm (600/200)
+   * with 29.0 kg and 6 mm with 58.5 kg; in the middle 5.74 MPa with 20.7 kg and 16 MPa with 58.0
+   * kg.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "slat-strength, 41, NOTE",
+    "slat-strength, 42, WARNING",
+    "slat-strength, 62, WARNING",
+    "slat-strength, 63, ERROR",
+    "slat-sag, 28.5, NOTE",
+    "slat-sag, 29.5, WARNING",
+    "slat-sag, 58, WARNING",
+    "slat-sag, 59, ERROR",
+    "slat-point-load, 20.5, NOTE",
+    "slat-point-load, 21, WARNING",
+    "slat-point-load, 57.5, WARNING",
+    "slat-point-load, 58.5, ERROR",
+  })
+  void aHeavierLoadTurnsANoteIntoAWarningAndAnError(String rule, String load, Severity severity)
+      throws Exception {
+    assertSame(severity, finding(rule, "load.per-shelf=" + load + "kg").severity());
+  }
+
+  @Test
+  void theNumbersAreTold() throws Exception {
+    Finding sag = finding("slat-sag");
+
+    assertEquals("slats", sag.subject());
+    assertEquals("1.1 mm", sag.value());
+    assertEquals("at most 3 mm", sag.limit());
+    assertTrue(sag.message().contains("10 kg"), sag.message());
+  }
+
+  /** A sixth hundredth of 600 mm is 1 mm, which comes with 9.36 kg. */
+  @Test
+  void aSagThatIsSeenIsToldWithWhatHidesIt() throws Exception {
+    assertEquals("", finding("slat-sag", "load.per-shelf=9 kg").advice());
+    assertEquals(
+        "it holds, but the eye sees more than 1 mm; less with timber.slats.section=20x89",
+        finding("slat-sag").advice());
+  }
+
+  @Test
+  void slatsThatDoNotReachOutHaveNoEndsToCheck() throws Exception {
+    assertTrue(Designs.findings("slat-overhang-sag", POT_STAND).isEmpty());
+    assertTrue(Designs.findings("slat-overhang-strength", POT_STAND).isEmpty());
+  }
+
+  @Test
+  void aLoadIsSharedByTheSlatsAndTheBaysOfAShelf() throws Exception {
+    SlatCase shared = slat("slats.per-shelf=4", "rack.rail-length=400", "rack.bays=2");
+
+    assertEquals(98.0665 / 8 + 0.45454 * 9.80665, shared.evenLoad(), 0.001);
+    assertEquals(98.0665 / 2 / 2, shared.oneThing(), 1e-9);
+  }
+
+  /** Half of 10.45454 kg in the middle of 101 mm; three halves of half of that over 44 x 44. */
+  @Test
+  void aRailOfOneBayBearsHalfOfIt() throws Exception {
+    RailCase rail = rail();
+    double load = 10.45454 * 9.80665 / 2;
+
+    assertEquals(load * 101 / 4 / (44 * 44 * 44 / 6.0), rail.bending().value(), 1e-5);
+    assertEquals(1.5 * load / 2 / (44 * 44), rail.shear().value(), 1e-6);
+    assertEquals(0.67 * 3.2 * 0.7 / 1.3 / 1.5, rail.shear().most(), 1e-9);
+  }
+
+  /** Textbook, a beam over two equal spans: 10/8 of a span's load on the support between them. */
+  @Test
+  void aRailBetweenTwoBaysBearsThemBoth() throws Exception {
+    double outer = rail("load.per-shelf=10kg").sag();
+    double perBay = rail("load.per-shelf=20kg", "rack.bays=2", "slats.run=per-bay").sag();
+    double through = rail("load.per-shelf=20kg", "rack.bays=2").sag();
+
+    assertEquals(2 * outer, perBay, 1e-9);
+    assertEquals(2.5 * outer, through, 1e-9);
+  }
+
+  /** The lever of the overhang: the rail bears half of the bay and (1 + 1/8) x 1/4 of it more. */
+  @Test
+  void anOverhangLoadsTheOuterRailMore() throws Exception {
+    double without = rail().sag();
+
+    assertEquals(without * 2 * (0.5 + 0.25 * 1.125), rail("slats.overhang=150").sag(), 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "slat-strength, 80",
+    "slat-point-load, 50",
+    "slat-sag, 80",
+    "slat-overhang-strength, 90",
+    "slat-overhang-sag, 90",
+    "rail-strength, 400",
+    "rail-sag, 1500",
+  })
+  void everyChangeThatIsAdvisedClearsTheFinding(String rule, String load) throws Exception {
+    String yaml = POT_STAND.replace("10 kg", load + " kg").replace("length: 101", "length: 300");
+    String[] reachingOut = {"slats.overhang=150"};
+    Finding finding = Designs.finding(rule, yaml, reachingOut);
+    assertFalse(finding.severity() == Severity.NOTE, finding.toString());
+
+    List<List<String>> changes = Advice.changes(finding);
+
+    assertTrue(changes.size() >= 2, finding.advice());
+    for (List<String> change : changes) {
+      String[] settings = Advice.joined(List.of(reachingOut), change).toArray(String[]::new);
+      Finding cleared = Designs.finding(rule, yaml, settings);
+      assertSame(Severity.NOTE, cleared.severity(), () -> change + " leaves " + cleared);
+    }
+  }
+
+  private static SlatCase slat(String... settings) throws Exception {
+    return SlatCase.of(Designs.of(POT_STAND, settings).rack());
+  }
+
+  private static RailCase rail(String... settings) throws Exception {
+    return RailCase.of(Designs.of(POT_STAND, settings).rack());
+  }
+
+  private static Finding finding(String rule, String... settings) throws Exception {
+    return Designs.finding(rule, POT_STAND, settings);
+  }
+}
