@@ -28,7 +28,7 @@ final class OverhangSag implements Rule {
         sag.severity(),
         NAME,
         SlatAdvice.OVERHANG,
-        "sag of the slat ends after years with %s as one thing on no more than two"
+        "sag after years with %s as one thing on no more than two of them"
             .formatted(figures.mass(slat.bayMass())),
         figures.distance(sag.value()),
         "at most " + figures.distance(sag.most()),

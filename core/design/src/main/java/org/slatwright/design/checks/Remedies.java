@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.LongPredicate;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Mass;
 import org.slatwright.design.sizing.Rack;
@@ -25,7 +24,8 @@ record Remedies(Rack rack) {
 
   /** Any one of the changes that there are. */
   static String anyOf(List<Optional<String>> changes) {
-    return changes.stream().flatMap(Optional::stream).collect(Collectors.joining(", or "));
+    List<String> there = changes.stream().flatMap(Optional::stream).toList();
+    return there.isEmpty() ? "" : "set " + String.join(", or ", there);
   }
 
   /** The least thickness of the slats; none where they would be twice as thick. */

@@ -27,8 +27,7 @@ final class SlatSag implements Rule {
             sag.severity(),
             NAME,
             SlatAdvice.SUBJECT,
-            "sag of the slats after years with %s spread evenly on a shelf"
-                .formatted(figures.mass(slat.load())),
+            "sag after years with %s spread evenly on a shelf".formatted(figures.mass(slat.load())),
             figures.distance(sag.value()),
             "at most " + figures.distance(sag.most()),
             sag.holds() ? outOfSight(slat, figures) : SlatAdvice.ofSpan(slat, SlatSag::reckon),
