@@ -60,4 +60,9 @@ public enum Climate {
   public double dampest() {
     return dampest;
   }
+
+  /** The middle of both, in percent: what wood is weighed at. */
+  public double usual() {
+    return (driest + dampest) / 2;
+  }
 }
