@@ -38,6 +38,12 @@ public final class Planner {
     LengthFormat lengths = new LengthFormat(rack.units());
     MadeJig made = JigMaker.make(rack);
     Quantities quantities = TakeOff.of(assembly, rack);
+    List<Finding> findings =
+        worstFirst(
+            List.of(
+                rack.notes(),
+                made.findings(),
+                Checks.of(new Design(rack, assembly, quantities, made.jig()))));
     return new Plan(
         rack.title(),
         lengths,
@@ -48,12 +54,8 @@ public final class Planner {
         quantities,
         made.jig(),
         Patterns.of(assembly, made.jig(), lengths),
-        worstFirst(
-            List.of(
-                rack.notes(),
-                made.findings(),
-                Checks.of(new Design(rack, assembly, quantities, made.jig())))),
-        Drafting.sheets(rack, assembly, made.jig()));
+        findings,
+        Drafting.sheets(rack, assembly, made.jig(), findings));
   }
 
   private static List<Finding> worstFirst(List<List<Finding>> found) {

@@ -22,9 +22,9 @@ final class Cautions implements Rule {
   private static final List<Caution> ALL =
       List.of(
           always(
-              "local codes",
-              "Local codes and the advice of licensed trades come before this plan; it is no"
-                  + " approval by an engineer.",
+              "codes",
+              "Local codes and the advice of licensed trades come first; no engineer has approved"
+                  + " this plan.",
               "common practice, no source"),
           new Caution(
               "load",
@@ -42,12 +42,12 @@ final class Cautions implements Rule {
           always(
               "eyes and ears",
               "Wear eye protection for every cut, hole and nail, and ear protection at saw and"
-                  + " router: they run at 90 to 105 dB(A), and from 85 hearing is lost.",
+                  + " router: they run at 90 to 105 dB(A), and hearing suffers from 85 up.",
               "ANSI Z87.1, EN 166, NIOSH REL (from memory)"),
           always(
               "sawing and drilling",
               "No gloves or loose sleeves at turning tools. Cut short parts off the long stick, with"
-                  + " a stop block clear of the blade and a push stick closer than 150 mm (6 in);"
+                  + " a stop block clear of the blade and a push stick within 150 mm (6 in) of it;"
                   + " clamp what is drilled.",
               "29 CFR 1910.213 and common practice (from memory)"),
           always(

@@ -32,8 +32,8 @@ final class ClampOpening implements Rule {
                 + " in all, over both uprights and a pad of "
                 + figures.length(pad)
                 + " at each jaw; they must open",
-            figures.length(rack.frameDepth().plus(pad.times(2))),
             "",
+            "at least " + figures.length(rack.frameDepth().plus(pad.times(2))),
             "",
             "common practice, no source"));
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.slatwright.api.drawing.Figure;
 
 /** Paragraphs under a heading, set in columns of a comfortable width. */
-final class Columns {
+final class Columns implements TextBlock {
 
   private static final double HEADING = 3.5;
   private static final double LETTERING = 2.5;
@@ -27,13 +27,14 @@ final class Columns {
     this.columns = share(wrapped, count);
   }
 
-  double height() {
+  @Override
+  public double height() {
     return HEADING * Paragraph.LINE_SPACING
         + columns.stream().mapToDouble(Columns::heightOfColumn).max().orElse(0);
   }
 
-  /** Drawn with its upper left corner there. */
-  List<Figure> figures(double left, double top) {
+  @Override
+  public List<Figure> figures(double left, double top) {
     List<Figure> figures = new ArrayList<>();
     figures.add(Paragraph.text(left, top - HEADING, HEADING, heading, Figure.Align.START));
     for (int i = 0; i < columns.size(); i++) {
@@ -46,14 +47,15 @@ final class Columns {
     return figures;
   }
 
-  /** Filled one after the other, each up to its share of the whole height. */
+  /** Filled one after the other, each up to its share of the whole height; none is left out. */
   private static List<List<List<String>>> share(List<List<String>> paragraphs, int count) {
     double all = paragraphs.stream().mapToDouble(Columns::heightOf).sum();
     List<List<List<String>>> columns = new ArrayList<>();
     double before = 0;
     for (List<String> paragraph : paragraphs) {
-      int column = Math.min(count - 1, (int) ((before + heightOf(paragraph) / 2) / all * count));
-      while (columns.size() <= column) {
+      int due = Math.min(count - 1, (int) ((before + heightOf(paragraph) / 2) / all * count));
+      int column = Math.min(due, columns.size());
+      if (column == columns.size()) {
         columns.add(new ArrayList<>());
       }
       columns.get(column).add(paragraph);

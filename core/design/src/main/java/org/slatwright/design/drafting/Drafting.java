@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.model.Assembly;
+import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
 
@@ -14,8 +15,13 @@ public final class Drafting {
 
   private Drafting() {}
 
-  /** All sheets, in order. */
-  public static List<Sheet> sheets(Rack rack, Assembly assembly, Optional<Jig> jig) {
+  /**
+   * All sheets, in order.
+   *
+   * @param findings worst first; a sheet or more of their own come last
+   */
+  public static List<Sheet> sheets(
+      Rack rack, Assembly assembly, Optional<Jig> jig, List<Finding> findings) {
     List<SheetDrawing> drawings = new ArrayList<>();
     drawings.add(new GeneralArrangement(rack, assembly));
     jig.ifPresent(
@@ -23,6 +29,7 @@ public final class Drafting {
           drawings.add(new JigSheet(rack, made));
           drawings.add(new JigPlatesSheet(rack, made));
         });
+    drawings.addAll(FindingsSheet.of(rack, findings));
     return IntStream.range(0, drawings.size())
         .mapToObj(i -> drawings.get(i).sheet(i + 1, drawings.size()))
         .toList();

@@ -19,9 +19,6 @@ final class JigSheet implements SheetDrawing {
 
   private static final double PAD = 5;
 
-  /** ISO 5457: A4 stands upright, A3 (420 mm) and larger lie; so then do letter and tabloid. */
-  private static final double LYING_FROM = 420;
-
   private final Rack rack;
   private final Jig jig;
 
@@ -32,7 +29,7 @@ final class JigSheet implements SheetDrawing {
 
   @Override
   public Sheet sheet(int number, int count) {
-    SheetFrame frame = new SheetFrame(rack.paper(), rack.paper().longSide().inMm() >= LYING_FROM);
+    SheetFrame frame = SheetFrame.usual(rack.paper());
     double width = frame.width() - 2 * PAD;
     Columns use = new Columns("How to use it", numbered(jig.use()), width);
     double useTop = frame.bottom() + TitleBlock.HEIGHT + use.height() + 2 * PAD;

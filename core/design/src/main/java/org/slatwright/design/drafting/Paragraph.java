@@ -64,10 +64,16 @@ final class Paragraph {
 
   /** Lines one below the other, the first one's capitals ending at {@code top}. */
   static List<Figure> draw(List<String> lines, double left, double top, double height) {
+    return draw(lines, left, top, height, Figure.Align.START);
+  }
+
+  /** The same, starting or ending at {@code x}. */
+  static List<Figure> draw(
+      List<String> lines, double x, double top, double height, Figure.Align align) {
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       double baseline = top - height - i * height * LINE_SPACING;
-      figures.add(text(left, baseline, height, lines.get(i), Figure.Align.START));
+      figures.add(text(x, baseline, height, lines.get(i), align));
     }
     return figures;
   }

@@ -17,6 +17,14 @@ record SheetFrame(Paper paper, boolean landscape) {
   private static final double MARGIN = 10;
   private static final double CENTRING_MARK = 5;
 
+  /** ISO 5457: A4 stands upright, A3 (420 mm) and larger lie; so then do letter and tabloid. */
+  private static final double LYING_FROM = 420;
+
+  /** The way that the paper usually lies. */
+  static SheetFrame usual(Paper paper) {
+    return new SheetFrame(paper, paper.longSide().inMm() >= LYING_FROM);
+  }
+
   double sheetWidth() {
     return (landscape ? paper.longSide() : paper.shortSide()).inMm();
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 
-/** A ruled table: a heading and rows of one line each. */
+/** A ruled table: a heading and rows, each as high as its fullest cell. */
 final class Table {
 
   private static final double LETTERING = 2.5;
@@ -17,8 +17,19 @@ final class Table {
    *
    * @param width in mm on paper
    * @param right whether its cells end at the right: numbers do
+   * @param lines that a cell may have; what is longer is cut short
    */
-  record Column(String heading, double width, boolean right) {}
+  record Column(String heading, double width, boolean right, int lines) {
+
+    /** With cells of one line. */
+    Column(String heading, double width, boolean right) {
+      this(heading, width, right, 1);
+    }
+
+    List<String> wrap(String cell) {
+      return Paragraph.wrap(cell, LETTERING, width - 2 * PAD, lines);
+    }
+  }
 
   private final List<Column> columns;
   private final List<List<String>> rows;
@@ -33,47 +44,66 @@ final class Table {
   }
 
   double height() {
-    return ROW * (rows.size() + 1);
+    return ROW + rows.stream().mapToDouble(this::heightOf).sum();
   }
 
   /** Drawn with its lower left corner there. */
   List<Figure> figures(double left, double bottom) {
-    List<Figure> figures = new ArrayList<>();
     double top = bottom + height();
-    for (int i = 0; i <= rows.size() + 1; i++) {
-      double y = top - i * ROW;
-      LineKind line = i <= 1 || i == rows.size() + 1 ? LineKind.VISIBLE : LineKind.THIN;
-      figures.add(Strokes.line(left, y, left + width(), y, line));
+    double y = top - ROW;
+    List<Figure> figures = new ArrayList<>();
+    figures.add(level(left, top, LineKind.VISIBLE));
+    figures.add(level(left, y, LineKind.VISIBLE));
+    figures.addAll(row(columns.stream().map(Column::heading).toList(), left, top));
+    for (int i = 0; i < rows.size(); i++) {
+      figures.addAll(row(rows.get(i), left, y));
+      y -= heightOf(rows.get(i));
+      figures.add(level(left, y, i == rows.size() - 1 ? LineKind.VISIBLE : LineKind.THIN));
     }
+    figures.addAll(sides(left, bottom, top));
+    return figures;
+  }
+
+  private Figure level(double left, double y, LineKind line) {
+    return Strokes.line(left, y, left + width(), y, line);
+  }
+
+  private List<Figure> sides(double left, double bottom, double top) {
+    List<Figure> figures = new ArrayList<>();
     double x = left;
     for (Column column : columns) {
       figures.add(Strokes.line(x, bottom, x, top, x == left ? LineKind.VISIBLE : LineKind.THIN));
       x += column.width();
     }
     figures.add(Strokes.line(x, bottom, x, top, LineKind.VISIBLE));
-    figures.addAll(row(columns.stream().map(Column::heading).toList(), left, top));
-    for (int i = 0; i < rows.size(); i++) {
-      figures.addAll(row(rows.get(i), left, top - (i + 1) * ROW));
-    }
     return figures;
+  }
+
+  private double heightOf(List<String> cells) {
+    int lines = 1;
+    for (int i = 0; i < cells.size(); i++) {
+      lines = Math.max(lines, columns.get(i).wrap(cells.get(i)).size());
+    }
+    return ROW + (lines - 1) * LETTERING * Paragraph.LINE_SPACING;
   }
 
   private List<Figure> row(List<String> cells, double left, double top) {
     List<Figure> figures = new ArrayList<>();
-    double baseline = top - (ROW + LETTERING) / 2;
     double x = left;
     for (int i = 0; i < cells.size(); i++) {
-      Column column = columns.get(i);
-      String text = Paragraph.cut(cells.get(i), LETTERING, column.width() - 2 * PAD);
-      if (!text.isEmpty()) {
-        figures.add(
-            column.right()
-                ? Paragraph.text(
-                    x + column.width() - PAD, baseline, LETTERING, text, Figure.Align.END)
-                : Paragraph.text(x + PAD, baseline, LETTERING, text, Figure.Align.START));
-      }
-      x += column.width();
+      figures.addAll(cell(columns.get(i), cells.get(i), x, top - (ROW - LETTERING) / 2));
+      x += columns.get(i).width();
     }
     return figures;
+  }
+
+  private static List<Figure> cell(Column column, String text, double left, double top) {
+    if (text.isEmpty()) {
+      return List.of();
+    }
+    List<String> lines = column.wrap(text);
+    return column.right()
+        ? Paragraph.draw(lines, left + column.width() - PAD, top, LETTERING, Figure.Align.END)
+        : Paragraph.draw(lines, left + PAD, top, LETTERING, Figure.Align.START);
   }
 }

@@ -16,7 +16,7 @@ import org.slatwright.design.sizing.Rack;
  *
  * @param rack the rack's title
  * @param drawing what the sheet shows
- * @param scale of its views
+ * @param scale of its views, or a word where there are none
  * @param units that its numbers are in
  * @param paper its size
  * @param number which sheet of how many
@@ -41,10 +41,19 @@ record TitleBlock(
 
   /** For sheet {@code number} of {@code count}. */
   static TitleBlock of(Rack rack, String drawing, Scale scale, int number, int count) {
+    return of(rack, drawing, scale.toString(), number, count);
+  }
+
+  /** For a sheet of text alone. */
+  static TitleBlock ofText(Rack rack, String drawing, int number, int count) {
+    return of(rack, drawing, "none", number, count);
+  }
+
+  private static TitleBlock of(Rack rack, String drawing, String scale, int number, int count) {
     return new TitleBlock(
         rack.title(),
         drawing,
-        scale.toString(),
+        scale,
         rack.units() == Unit.MM ? "millimetres" : "inches",
         rack.paper().word(),
         number + " of " + count,

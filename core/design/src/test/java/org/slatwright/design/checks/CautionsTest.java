@@ -20,7 +20,7 @@ class CautionsTest {
   void anOrdinaryRackHasNoMoreCautionsThanAreRead() throws Exception {
     assertEquals(
         List.of(
-            "local codes",
+            "codes",
             "load",
             "tipping",
             "eyes and ears",

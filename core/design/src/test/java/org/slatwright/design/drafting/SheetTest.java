@@ -129,7 +129,7 @@ class SheetTest {
         RackFileReader.read(rack.getBytes(StandardCharsets.UTF_8), "rack.yaml", List.of()));
   }
 
-  private static void assertInsideFrame(Sheet sheet) {
+  static void assertInsideFrame(Sheet sheet) {
     Envelope frame =
         new Envelope(BINDING, sheet.widthMm() - MARGIN, MARGIN, sheet.heightMm() - MARGIN);
     for (Inked.Words words : Inked.of(sheet).words()) {
@@ -139,7 +139,7 @@ class SheetTest {
     }
   }
 
-  private static void assertNoTextOnAnother(Sheet sheet) {
+  static void assertNoTextOnAnother(Sheet sheet) {
     List<Inked.Words> words = Inked.of(sheet).words();
     for (int i = 0; i < words.size(); i++) {
       for (int j = i + 1; j < words.size(); j++) {
