@@ -31,7 +31,7 @@ record Remedies(Rack rack) {
   /** The least thickness of the slats; none where they would be twice as thick. */
   Optional<String> slatThickness(Predicate<Length> holds) {
     Rack.SlatRow slats = rack.slats();
-    return least(slats.thickness(), holds)
+    return least(slats.thinnest(), holds)
         .map(least -> "timber.slats.section=" + spelling().pair(least, "x", slats.width()));
   }
 

@@ -18,7 +18,7 @@ import org.slatwright.design.sizing.Rack;
  * span as a slat breaks in bending first.
  *
  * @param rack the slat's
- * @param thickness of the slat, maybe another than the rack's, as the other sizes here
+ * @param thickness of the thinnest slat, maybe another than the rack's, as the other sizes here
  * @param interior between two frames
  * @param overhang of the slat's ends
  * @param load on each shelf, over all bays
@@ -36,7 +36,7 @@ record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, M
   static SlatCase of(Rack rack) {
     Rack.SlatRow slats = rack.slats();
     return new SlatCase(
-        rack, slats.thickness(), rack.interiorWidth(), slats.overhang(), rack.load());
+        rack, slats.thinnest(), rack.interiorWidth(), slats.overhang(), rack.load());
   }
 
   SlatCase withThickness(Length other) {

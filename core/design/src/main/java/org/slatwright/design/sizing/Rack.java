@@ -96,6 +96,8 @@ public record Rack(
    *
    * @param lengths of the slats of each bay, from the left; one entry when they run through all
    *     bays
+   * @param thickness of the thickest, which is what the heights are reckoned with
+   * @param thinnest of the boards they are cut from, which is what their strength is reckoned with
    * @param gap between two slats; zero when there is one
    * @param frontMargin between the front uprights and the first slat
    * @param backMargin between the last slat and the rear uprights
@@ -104,6 +106,7 @@ public record Rack(
   public record SlatRow(
       List<Length> lengths,
       Length thickness,
+      Length thinnest,
       Length width,
       int count,
       Length gap,

@@ -57,6 +57,16 @@ final class Sections {
     return Optional.of(ofBoards(sheet, boards));
   }
 
+  /** Of slats of that section: reclaimed boards differ, and are not planed to one thickness. */
+  static Length thinnestSlat(Worksheet sheet, Section slat) {
+    RackFile.SlatStock stock = sheet.file().timber().slats();
+    return stock.section().isPresent()
+        ? slat.first()
+        : stock.boards().stream()
+            .map(board -> board.value().thickness())
+            .reduce(slat.first(), Length::min);
+  }
+
   private static Section ofBoards(Worksheet sheet, List<RackFile.Board> boards) {
     Length thickest =
         boards.stream().map(RackFile.Board::thickness).reduce(Length.ZERO, Length::max);

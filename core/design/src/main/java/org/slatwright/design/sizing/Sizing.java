@@ -137,6 +137,7 @@ public final class Sizing {
     return new Rack.SlatRow(
         across.slatLengths(),
         slat.orElseThrow().first(),
+        Sections.thinnestSlat(sheet, slat.orElseThrow()),
         slat.orElseThrow().second(),
         closed.count(),
         closed.gap().length(),

@@ -103,6 +103,19 @@ class SlatsAndRailsTest {
   }
 
   @Test
+  void theThinnestOfReclaimedBoardsDecides() throws Exception {
+    String boards =
+        POT_STAND.replace(
+            "{ section: 19 x 89 }",
+            "{ boards: [ { length: 900, width: 89, thickness: 22, count: 2 }, "
+                + "{ length: 900, width: 89, thickness: 19 } ] }");
+    SlatCase slat = SlatCase.of(Designs.of(boards).rack());
+
+    assertEquals(1.3735 * WITH_ITS_OWN_WEIGHT, slat.strength().value(), 0.0001);
+    assertEquals(14 * 0.7 / 1.3 / 1.5, slat.strength().most(), 1e-9, "C14, as nobody graded them");
+  }
+
+  @Test
   void slatsThatDoNotReachOutHaveNoEndsToCheck() throws Exception {
     assertTrue(Designs.findings("slat-overhang-sag", POT_STAND).isEmpty());
     assertTrue(Designs.findings("slat-overhang-strength", POT_STAND).isEmpty());

@@ -84,6 +84,7 @@ record Bench(
         new Rack.SlatRow(
             List.of(Length.mm(580).plus(uprightWidth.times(2))),
             slat,
+            slat,
             Length.mm(95),
             3,
             Length.mm(17),
