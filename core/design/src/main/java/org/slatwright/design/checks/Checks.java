@@ -23,6 +23,7 @@ public final class Checks {
           // fixing, and what meets inside the wood
 
           // stability
+          new Stability(),
 
           // movement of the wood
 

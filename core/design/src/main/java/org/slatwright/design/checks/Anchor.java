@@ -1,0 +1,40 @@
+package org.slatwright.design.checks;
+
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Axis;
+import org.slatwright.api.plan.Finding;
+
+/**
+ * Always says to anchor the rack to the wall, since children climb what no calculation foresees: as
+ * a warning where another rule of stability warns, or from 27 in (686 mm) up, the height from which
+ * ASTM F2057-23 covers clothing storage. One anchor at the top of each frame: common practice, no
+ * source.
+ */
+final class Anchor {
+
+  private static final Length TALL = Length.inches(27, 1);
+
+  private Anchor() {}
+
+  /**
+   * The advice.
+   *
+   * @param steady whether it is so by every other rule
+   */
+  static Finding finding(Design design, boolean steady) {
+    Figures figures = new Figures(design.rack().units());
+    Length height = design.assembly().extent().size(Axis.Z);
+    return new Finding(
+        steady && height.isLessThan(TALL) ? Finding.Severity.NOTE : Finding.Severity.WARNING,
+        "anchor",
+        "rack",
+        "it can tip over when somebody climbs it, hangs on it or runs into it",
+        figures.length(height) + " high",
+        "to stand free below " + figures.length(TALL) + ", and steady",
+        ("fix the top of each of its %s frames to the wall with a bracket or strap, screwed into a"
+                + " stud or masonry, never into plasterboard alone; keep heavy things low; local"
+                + " codes come first")
+            .formatted(design.rack().frames()),
+        "ASTM F2057-23 (27 in); tip-over advice of the US CPSC");
+  }
+}
