@@ -67,18 +67,15 @@ record Stance(Box feet, PointMass empty, List<PointMass> loads) {
 
   private static List<PointMass> loads(Rack rack, List<Box> shelves) {
     return IntStream.range(0, shelves.size())
-        .mapToObj(
-            shelf -> {
-              Box slats = shelves.get(shelf);
-              Length middle = slats.high().z().plus(clear(rack, shelf).half());
-              Point3 centre =
-                  new Point3(
-                      middle(slats.low().x(), slats.high().x()),
-                      middle(slats.low().y(), slats.high().y()),
-                      middle);
-              return at(rack.load().kg(), centre);
-            })
+        .mapToObj(shelf -> at(rack.load().kg(), above(shelves.get(shelf), clear(rack, shelf))))
         .toList();
+  }
+
+  private static Point3 above(Box slats, Length clear) {
+    return new Point3(
+        middle(slats.low().x(), slats.high().x()),
+        middle(slats.low().y(), slats.high().y()),
+        slats.high().z().plus(clear.half()));
   }
 
   private static Length clear(Rack rack, int shelf) {

@@ -12,8 +12,8 @@ import org.slatwright.design.sizing.Rack;
  * the feet and holds the rack down, so the empty rack is the worst of all ways to load it.
  *
  * <p>At least 20 lbf (89 N), which ANSI/BIFMA X5.9 applies to the top of office storage: from a
- * secondary source, which does not give how it is loaded meanwhile. Holds for a rack on a level,
- * hard floor that does not slide.
+ * secondary source, which does not give how it is loaded meanwhile; EN 16122, 11.2, tests storage
+ * furniture unloaded. Holds for a rack on a level, hard floor that does not slide.
  */
 record TipOver(String rule, Way way) implements Rule {
 
