@@ -26,11 +26,15 @@ final class Changes {
 
   /** {@code note: rack.upright=1400 instead of trays.yaml:10: upright: 1500}. */
   String note(String setting) {
-    return "note: " + setting + keys.map(known -> before(setting, known)).orElse("");
+    return "note: " + setting + before(setting.substring(0, setting.indexOf('=')).strip());
   }
 
-  private String before(String setting, Map<String, Place> known) {
-    String path = setting.substring(0, setting.indexOf('=')).strip();
+  /** What a value for {@code path} takes the place of: {@code instead of trays.yaml:10: …}. */
+  String before(String path) {
+    return keys.map(known -> before(path, known)).orElse("");
+  }
+
+  private String before(String path, Map<String, Place> known) {
     int entry = path.indexOf('[');
     String key = entry < 0 ? path : path.substring(0, entry);
     Place place = known.get(key);

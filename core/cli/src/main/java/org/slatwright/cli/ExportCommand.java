@@ -1,6 +1,5 @@
 package org.slatwright.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.slatwright.api.plan.Finding;
@@ -39,13 +38,6 @@ final class ExportCommand implements Callable<Integer> {
   @Mixin private RackInput rack;
 
   @Option(
-      names = "--to",
-      paramLabel = "FORMAT",
-      split = ",",
-      description = "The formats to write, such as svg,dxf. All when left out.")
-  private List<String> formats = List.of(Selection.ALL);
-
-  @Option(
       names = "--into",
       paramLabel = "DIR",
       description = {
@@ -54,16 +46,10 @@ final class ExportCommand implements Callable<Integer> {
       })
   private String into;
 
-  @Option(
-      names = "--option",
-      paramLabel = "FORMAT.NAME=VALUE",
-      description = {
-        "Sets an option of an exporter; 'slatwright formats' lists them. May be repeated."
-      })
-  private List<String> options = new ArrayList<>();
-
   @Option(names = "--replace", description = "Writes over files that exist.")
   private boolean replace;
+
+  @Mixin private FormatChoice formats;
 
   @Mixin private PluginFolders plugins;
 
@@ -75,7 +61,7 @@ final class ExportCommand implements Callable<Integer> {
   public Integer call() throws Refusal {
     requireFolder();
     try (Catalogue catalogue = plugins.catalogue(session)) {
-      Selection selection = selection(catalogue);
+      Selection selection = formats.from(catalogue);
       Plan plan = rack.plan(session);
       tellFindings(plan);
       return (write(plan, selection) ? ExitStatus.of(plan) : ExitStatus.NOT_WRITTEN).code();
@@ -86,14 +72,6 @@ final class ExportCommand implements Callable<Integer> {
     if (into != null && into.isBlank()) {
       throw new ParameterException(
           spec.commandLine(), "--into names no folder; leave it out for the usual one");
-    }
-  }
-
-  private Selection selection(Catalogue catalogue) {
-    try {
-      return Selection.of(catalogue, formats, options);
-    } catch (IllegalArgumentException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage());
     }
   }
 
@@ -111,7 +89,7 @@ final class ExportCommand implements Callable<Integer> {
     String folder = into == null ? rack.name() + "-plan" : into;
     try (OutputFolder output = new OutputFolder(session.resolve(folder), replace)) {
       List<String> failures = selection.export(plan, output);
-      failures.forEach(session.err()::println);
+      failures.forEach(failure -> session.err().println("error: " + failure));
       output.publish(session.out()::println);
       return failures.isEmpty();
     } catch (OutputException e) {

@@ -2,14 +2,12 @@ package org.slatwright.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.cli.output.OutputException;
-import org.slatwright.design.Planner;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
 import picocli.CommandLine.Model.CommandSpec;
@@ -50,25 +48,32 @@ final class RackInput {
   }
 
   /**
-   * The plan of it.
+   * The plan of it; what the settings take the place of is told.
    *
    * @throws Refusal when it cannot be read, or something is wrong with it
    * @throws ParameterException when a setting has not the form of one
    */
   Plan plan(Session session) throws Refusal {
-    settings.forEach(this::requireForm);
-    byte[] bytes = bytes(session);
-    String source = rack.equals(STANDARD_INPUT) ? "standard input" : rack;
-    List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().toList();
+    RackText text = text(session);
     try {
-      Plan plan = Planner.plan(RackFileReader.read(bytes, source, settings));
-      settings.stream()
-          .map(new Changes(bytes, source, lines)::note)
-          .forEach(session.err()::println);
+      Plan plan = text.plan(List.of());
+      text.notes().forEach(session.err()::println);
       return plan;
     } catch (RackFileException e) {
-      throw new Refusal(ExitStatus.RACK_WRONG, new ProblemText(source, lines).of(e.problems()));
+      throw new Refusal(ExitStatus.RACK_WRONG, text.complaint(e));
     }
+  }
+
+  /**
+   * Its text.
+   *
+   * @throws Refusal when it cannot be read
+   * @throws ParameterException when a setting has not the form of one
+   */
+  RackText text(Session session) throws Refusal {
+    settings.forEach(this::requireForm);
+    String source = rack.equals(STANDARD_INPUT) ? "standard input" : rack;
+    return new RackText(bytes(session), source, settings);
   }
 
   /** What a setting says is about the rack; that it says nothing is about the command. */

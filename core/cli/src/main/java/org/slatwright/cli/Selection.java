@@ -78,7 +78,7 @@ final class Selection {
     } catch (Throwable e) {
       files.requireWritable();
       return Optional.of(
-          "error: %s was not written: exporter %s (%s) failed: %s"
+          "%s was not written: exporter %s (%s) failed: %s"
               .formatted(
                   one.listed().format(),
                   one.listed().exporter().getClass().getName(),

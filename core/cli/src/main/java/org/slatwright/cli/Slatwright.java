@@ -38,6 +38,7 @@ public final class Slatwright {
     CommandLine line =
         new CommandLine(new Slatwright())
             .addSubcommand(new ExportCommand(session))
+            .addSubcommand(new SizesCommand(session))
             .addSubcommand(new CheckCommand(session))
             .addSubcommand(new FormatsCommand(session))
             .addSubcommand(new StartCommand(session))

@@ -7,6 +7,8 @@ import org.slatwright.design.rackfile.NearestKey;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -27,11 +29,17 @@ final class UsageComplaint implements IParameterExceptionHandler {
       return unmatched(unmatched, command);
     }
     if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
-      return missing.getMissing().get(0).paramLabel() + " is missing";
+      return missing(missing.getMissing().get(0)) + " is missing";
     }
     return command.getParent() == null
         ? "a command is missing: " + String.join(", ", command.getSubcommands().keySet())
         : wrong.getMessage();
+  }
+
+  private static String missing(ArgSpec argument) {
+    return argument instanceof OptionSpec option
+        ? option.longestName() + "=" + option.paramLabel()
+        : argument.paramLabel();
   }
 
   private static String unmatched(UnmatchedArgumentException unmatched, CommandLine command) {

@@ -12,7 +12,8 @@ public final class OutputException extends IOException {
 
   private static final long serialVersionUID = 1L;
 
-  OutputException(String message) {
+  /** A complaint that is complete. */
+  public OutputException(String message) {
     super(message);
   }
 

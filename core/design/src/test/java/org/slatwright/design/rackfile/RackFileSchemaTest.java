@@ -173,6 +173,14 @@ class RackFileSchemaTest {
     }
   }
 
+  @Test
+  void itsKeysAreThoseThatAnotherReaderOfItFinds() {
+    Set<String> keys = new TreeSet<>(RackFileSchema.keys());
+    keys.removeIf(key -> key.endsWith("[]"));
+    assertEquals(SchemaCheck.keys(), keys);
+    assertTrue(RackFileSchema.keys().contains("timber.slats.boards[].avoid[]"));
+  }
+
   /** What an editor says to the smallest file with one value changed or added. */
   private static List<String> complaints(String key, String value) {
     Object file = SchemaCheck.load(ErrorMessagesTest.HEAD);
