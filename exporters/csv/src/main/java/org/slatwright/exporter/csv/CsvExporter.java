@@ -11,7 +11,7 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.Plan;
 
-/** Writes the cut list, the hole list and the findings as CSV. */
+/** Writes the tables of a plan as CSV. */
 public final class CsvExporter implements Exporter {
 
   private static final String FRACTIONS = "fractions";
@@ -28,7 +28,7 @@ public final class CsvExporter implements Exporter {
 
   @Override
   public String description() {
-    return "cut list, hole list and findings as tables";
+    return "cut list, hole list, quantities, what fits and findings as tables";
   }
 
   @Override

@@ -1,16 +1,20 @@
 package org.slatwright.exporter.csv;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Face;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Shape;
 import org.slatwright.api.plan.CutLine;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Plan;
+import org.slatwright.api.plan.Quantities;
 
 /** The tables of a plan. */
 final class PlanTables {
@@ -28,9 +32,11 @@ final class PlanTables {
     this.spelling = spelling;
   }
 
-  /** Cut list, hole list and findings. */
+  /** In the order that they are needed; what fits is left out when nothing is to be held. */
   List<Table> all() {
-    return List.of(cutList(), holeList(), findings());
+    return Stream.of(cutList(), holeList(), quantities(), fits(), findings())
+        .filter(table -> !table.name().equals(Plan.FITS) || !table.rows().isEmpty())
+        .toList();
   }
 
   private Table cutList() {
@@ -53,7 +59,7 @@ final class PlanTables {
     return List.of(
         text(part.mark()),
         text(part.name()),
-        new Cell.Number(Integer.toString(part.quantity())),
+        count(part.quantity()),
         number(shape.length()),
         number(shape.width()),
         number(shape.thickness()),
@@ -91,7 +97,7 @@ final class PlanTables {
         distance(hole, Face.BACK),
         number(hole.diameter()),
         number(hole.depth()),
-        text(hole.through() ? "yes" : "no"));
+        yesOrNo(hole.through()));
   }
 
   private String distanceFrom(Face face) {
@@ -106,8 +112,74 @@ final class PlanTables {
     return hole.face().acrossFrom() == from ? number(hole.across()) : text("");
   }
 
+  /** One value a row, since each has a unit of its own. */
+  private Table quantities() {
+    Quantities all = plan.quantities();
+    Unit unit = plan.lengths().unit();
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(amount("mass of the empty rack", "", all.mass().withUnit(unit)));
+    rows.add(length("centre of gravity from the left", all.centreOfGravity().x()));
+    rows.add(length("centre of gravity from the front", all.centreOfGravity().y()));
+    rows.add(length("centre of gravity above the floor", all.centreOfGravity().z()));
+    for (Quantities.PartMass part : all.parts()) {
+      rows.add(amount("mass of one piece", part.part().mark(), part.each().withUnit(unit)));
+    }
+    rows.add(amount("finish area", "", all.finishArea().withUnit(unit)));
+    rows.add(amount("glue", "", all.glue().withUnit(unit)));
+    rows.add(amount("dowels", "", all.dowels() + " pieces"));
+    rows.add(length("dowel rod", all.dowelRod()));
+    rows.add(amount("fixings", "", all.fixings() + " pieces"));
+    return new Table(Plan.QUANTITIES, List.of("quantity", "part", "value", "unit"), rows);
+  }
+
+  private List<Cell> length(String quantity, Length length) {
+    Cell unit = text(plan.lengths().unit().symbol());
+    return List.of(text(quantity), text(""), number(length), unit);
+  }
+
+  /** The same figures as a person reads elsewhere, the number apart from its unit. */
+  private static List<Cell> amount(String quantity, String part, String withUnit) {
+    int blank = withUnit.indexOf(' ');
+    return List.of(
+        text(quantity),
+        text(part),
+        new Cell.Number(withUnit.substring(0, blank)),
+        text(withUnit.substring(blank + 1)));
+  }
+
+  private Table fits() {
+    List<String> header =
+        List.of(
+            "thing",
+            "shelf",
+            "turned",
+            "across",
+            "deep",
+            "high",
+            withUnit("spare across"),
+            withUnit("spare deep"),
+            withUnit("spare above"),
+            "enough");
+    return new Table(Plan.FITS, header, plan.fits().stream().map(this::fitRow).toList());
+  }
+
+  private List<Cell> fitRow(Fit fit) {
+    return List.of(
+        text(fit.thing()),
+        count(fit.shelf()),
+        yesOrNo(fit.turned()),
+        count(fit.across()),
+        count(fit.deep()),
+        fit.high().map(PlanTables::count).orElse(text("")),
+        number(fit.spareAcross()),
+        number(fit.spareDeep()),
+        fit.spareAbove().map(this::number).orElse(text("")),
+        yesOrNo(fit.enough()));
+  }
+
   private Table findings() {
-    List<String> header = List.of("severity", "subject", "message", "advice", "source");
+    List<String> header =
+        List.of("severity", "rule", "subject", "message", "value", "limit", "advice", "source");
     return new Table(
         Plan.FINDINGS, header, plan.findings().stream().map(PlanTables::findingRow).toList());
   }
@@ -115,14 +187,25 @@ final class PlanTables {
   private static List<Cell> findingRow(Finding finding) {
     return List.of(
         text(finding.severity().word()),
+        text(finding.rule()),
         text(finding.subject()),
         text(finding.message()),
+        text(finding.value()),
+        text(finding.limit()),
         text(finding.advice()),
         text(finding.source()));
   }
 
   private String withUnit(String column) {
     return column + " (" + plan.lengths().unit().symbol() + ")";
+  }
+
+  private static Cell count(int count) {
+    return new Cell.Number(Integer.toString(count));
+  }
+
+  private static Cell yesOrNo(boolean yes) {
+    return text(yes ? "yes" : "no");
   }
 
   private Cell number(Length length) {

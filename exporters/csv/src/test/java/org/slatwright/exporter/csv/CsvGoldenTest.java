@@ -11,7 +11,7 @@ import org.slatwright.testkit.WareRack;
 class CsvGoldenTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"cut-list", "hole-list", "findings"})
+  @ValueSource(strings = {"cut-list", "hole-list", "quantities", "what-fits", "findings"})
   void tablesInMillimetres(String table) throws IOException {
     String received = Written.plan(WareRack.inMillimetres(), "decimal").text(table + ".csv");
     Approved.check(getClass(), table + ".approved.csv", received);
@@ -28,5 +28,11 @@ class CsvGoldenTest {
   void cutsInFractions() throws IOException {
     String received = Written.plan(WareRack.inInches(), "fractions").text("cut-list.csv");
     Approved.check(getClass(), "cut-list-fractions.approved.csv", received);
+  }
+
+  @Test
+  void quantitiesInInches() throws IOException {
+    String received = Written.plan(WareRack.inInches(), "decimal").text("quantities.csv");
+    Approved.check(getClass(), "quantities-inches.approved.csv", received);
   }
 }

@@ -1,6 +1,7 @@
 package org.slatwright.exporter.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthGrammar;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Direction;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Part;
@@ -21,7 +23,9 @@ import org.slatwright.api.model.Placement;
 import org.slatwright.api.model.Point3;
 import org.slatwright.api.plan.CutLine;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Plan;
+import org.slatwright.api.plan.Quantities;
 import org.slatwright.testkit.SamplePlans;
 import org.slatwright.testkit.WareRack;
 
@@ -105,10 +109,74 @@ class CsvReadBackTest {
         ReadByPython.rows(Written.plan(way.plan(), way.inches()).bytes("findings.csv"), folder);
     List<List<String>> expected =
         Stream.concat(
-                Stream.of(List.of("severity", "subject", "message", "advice", "source")),
+                Stream.of(
+                    List.of(
+                        "severity",
+                        "rule",
+                        "subject",
+                        "message",
+                        "value",
+                        "limit",
+                        "advice",
+                        "source")),
                 way.plan().findings().stream().map(CsvReadBackTest::row))
             .toList();
     assertEquals(expected, rows);
+  }
+
+  @ParameterizedTest
+  @MethodSource("ways")
+  void theQuantitiesAreThoseOfThePlan(Way way) throws IOException, InterruptedException {
+    Quantities all = way.plan().quantities();
+    Unit unit = way.plan().lengths().unit();
+    List<Map<String, String>> rows = read(way, "quantities.csv");
+    assertEquals(all.mass().withUnit(unit), valueWithUnit(rows, "mass of the empty rack"));
+    assertEquals(all.finishArea().withUnit(unit), valueWithUnit(rows, "finish area"));
+    assertEquals(all.glue().withUnit(unit), valueWithUnit(rows, "glue"));
+    assertEquals(all.dowels() + " pieces", valueWithUnit(rows, "dowels"));
+    assertEquals(all.fixings() + " pieces", valueWithUnit(rows, "fixings"));
+    assertQuantity(way, all.dowelRod(), rows, "dowel rod");
+    assertQuantity(way, all.centreOfGravity().x(), rows, "centre of gravity from the left");
+    assertQuantity(way, all.centreOfGravity().y(), rows, "centre of gravity from the front");
+    assertQuantity(way, all.centreOfGravity().z(), rows, "centre of gravity above the floor");
+    assertEquals(
+        all.parts().stream()
+            .map(part -> part.part().mark() + " " + part.each().withUnit(unit))
+            .toList(),
+        rows.stream()
+            .filter(row -> row.get("quantity").equals("mass of one piece"))
+            .map(row -> row.get("part") + " " + row.get("value") + " " + row.get("unit"))
+            .toList());
+  }
+
+  @Test
+  void whatFitsIsAsInThePlan() throws IOException, InterruptedException {
+    Plan plan = SamplePlans.everyKind();
+    Way way = new Way(plan, "decimal");
+    List<Map<String, String>> rows = read(way, "what-fits.csv");
+    assertEquals(plan.fits().size(), rows.size());
+    for (int i = 0; i < rows.size(); i++) {
+      Fit fit = plan.fits().get(i);
+      Map<String, String> row = rows.get(i);
+      assertEquals(fit.thing(), row.get("thing"));
+      assertEquals(
+          List.of(fit.shelf() + "", fit.across() + "", fit.deep() + ""),
+          List.of(row.get("shelf"), row.get("across"), row.get("deep")));
+      assertEquals(fit.high().map(Object::toString).orElse(""), row.get("high"));
+      assertEquals(fit.turned() ? "yes" : "no", row.get("turned"));
+      assertEquals(fit.enough() ? "yes" : "no", row.get("enough"));
+      assertEquals(plan.lengths().decimal(fit.spareAcross()), row.get("spare across (mm)"));
+      assertEquals(plan.lengths().decimal(fit.spareDeep()), row.get("spare deep (mm)"));
+      assertEquals(
+          fit.spareAbove().map(plan.lengths()::decimal).orElse(""), row.get("spare above (mm)"));
+    }
+  }
+
+  @Test
+  void whereNothingIsHeldThereIsNoTableOfWhatFits() throws IOException {
+    Plan bare = SamplePlans.bare(SamplePlans.everyKind());
+    assertEquals(List.of(), bare.fits());
+    assertFalse(Written.plan(bare, "decimal").names().contains("what-fits.csv"));
   }
 
   @Test
@@ -156,11 +224,32 @@ class CsvReadBackTest {
     return ReadByPython.table(Written.plan(way.plan(), way.inches()).bytes(name), folder);
   }
 
+  private static String valueWithUnit(List<Map<String, String>> rows, String quantity) {
+    Map<String, String> row = quantity(rows, quantity);
+    return row.get("value") + " " + row.get("unit");
+  }
+
+  private static void assertQuantity(
+      Way way, Length exact, List<Map<String, String>> rows, String quantity) {
+    Map<String, String> row = quantity(rows, quantity);
+    assertLength(way, exact, Map.of("x (" + row.get("unit") + ")", row.get("value")), "x");
+  }
+
+  private static Map<String, String> quantity(List<Map<String, String>> rows, String quantity) {
+    return rows.stream()
+        .filter(row -> row.get("quantity").equals(quantity))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no " + quantity));
+  }
+
   private static List<String> row(Finding finding) {
     return List.of(
         finding.severity().word(),
+        finding.rule(),
         finding.subject(),
         finding.message(),
+        finding.value(),
+        finding.limit(),
         finding.advice(),
         finding.source());
   }

@@ -87,7 +87,7 @@ final class JsonWriter {
   }
 
   /** A count. */
-  void whole(String key, int value) throws IOException {
+  void whole(String key, long value) throws IOException {
     json.writeNumberField(key, value);
   }
 

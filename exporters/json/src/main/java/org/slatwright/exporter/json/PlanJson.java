@@ -33,6 +33,9 @@ final class PlanJson {
     json.objects("chains", plan.chains(), this::chain);
     new AssemblyJson(json).write(plan.assembly());
     json.objects("cutList", plan.cutList(), this::cutLine);
+    QuantitiesJson quantities = new QuantitiesJson(json);
+    json.object("quantities", () -> quantities.quantities(plan.quantities()));
+    json.objects("fits", plan.fits(), quantities::fit);
     JigJson jig = new JigJson(json);
     if (plan.jig().isPresent()) {
       jig.write("jig", plan.jig().get());
@@ -62,8 +65,11 @@ final class PlanJson {
 
   private void finding(Finding finding) throws IOException {
     json.name("severity", finding.severity());
+    json.text("rule", finding.rule());
     json.text("subject", finding.subject());
     json.text("message", finding.message());
+    json.text("value", finding.value());
+    json.text("limit", finding.limit());
     json.text("advice", finding.advice());
     json.text("source", finding.source());
   }

@@ -22,8 +22,10 @@ import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Point3;
+import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Plan;
+import org.slatwright.api.plan.Quantities;
 import org.slatwright.testkit.SamplePlans;
 import tools.jackson.databind.JsonNode;
 
@@ -139,11 +141,62 @@ class JsonModelTest {
     assertEquals(
         plan.findings().stream()
             .map(
-                f -> List.of(f.severity().word(), f.subject(), f.message(), f.advice(), f.source()))
+                f ->
+                    List.of(
+                        f.severity().word(),
+                        f.rule(),
+                        f.subject(),
+                        f.message(),
+                        f.value(),
+                        f.limit(),
+                        f.advice(),
+                        f.source()))
             .toList(),
         Written.each(read.get("findings"))
-            .map(f -> texts(f, "severity", "subject", "message", "advice", "source"))
+            .map(
+                f ->
+                    texts(
+                        f,
+                        "severity",
+                        "rule",
+                        "subject",
+                        "message",
+                        "value",
+                        "limit",
+                        "advice",
+                        "source"))
             .toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void theQuantitiesAreThoseOfThePlan(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan).get("quantities");
+    Quantities all = plan.quantities();
+    assertEquals(
+        List.of(
+            all.mass().grams(),
+            all.finishArea().squareMillimetres(),
+            all.glue().grams(),
+            (long) all.dowels(),
+            (long) all.fixings()),
+        Stream.of("grams", "finishSquareMillimetres", "glueGrams", "dowels", "fixings")
+            .map(key -> read.get(key).asLong())
+            .toList());
+    assertEquals(nm(all.centreOfGravity()), nm(read.get("centreOfGravity")));
+    assertEquals(List.of(all.dowelRod().nanometres()), nm(read, "dowelRod"));
+    assertEquals(
+        all.parts().stream().map(p -> p.part().mark() + " " + p.each().grams()).toList(),
+        Written.each(read.get("parts"))
+            .map(p -> p.get("part").asString() + " " + p.get("gramsEach").asLong())
+            .toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void whatFitsIsAsInThePlan(Plan plan) throws IOException, ExportException {
+    assertEquals(
+        plan.fits(), Written.each(Written.plan(plan).get("fits")).map(JsonModelTest::fit).toList());
   }
 
   @Test
@@ -190,6 +243,20 @@ class JsonModelTest {
             .orElseThrow(),
         outline(feature.get("outline")),
         depth);
+  }
+
+  private static Fit fit(JsonNode fit) {
+    return new Fit(
+        fit.get("thing").asString(),
+        fit.get("shelf").asInt(),
+        fit.get("turned").asBoolean(),
+        fit.get("across").asInt(),
+        fit.get("deep").asInt(),
+        Optional.ofNullable(fit.get("high")).map(JsonNode::asInt),
+        new Length(nm(fit, "spareAcross").get(0)),
+        new Length(nm(fit, "spareDeep").get(0)),
+        Optional.ofNullable(fit.get("spareAbove")).map(n -> new Length(nm(n.decimalValue()))),
+        fit.get("enough").asBoolean());
   }
 
   private static Outline outline(JsonNode outline) {
