@@ -19,6 +19,13 @@ public final class Checks {
           new RailSag(),
 
           // dowel joints
+          new DowelDiameter(),
+          new DowelEmbedment(),
+          new DowelEdges(),
+          new DowelShear(),
+          new RailTwist(),
+          new FramePush(),
+          new DowelWithdrawal(),
 
           // fixing, and what meets inside the wood
 

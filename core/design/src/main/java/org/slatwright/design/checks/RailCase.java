@@ -62,6 +62,33 @@ record RailCase(Rack rack, Length height, Mass load) {
     return loaded().sagInTheMiddle() * Creep.factor(rack.climate().creep());
   }
 
+  /** At the end that bears more, N. */
+  double endForce() {
+    double each = Math.max(outer(), inner());
+    double front =
+        IntStream.range(0, slats()).mapToDouble(slat -> 1 - middle(slat) / span()).sum() * each;
+    return Math.max(front, slats() * each - front);
+  }
+
+  /**
+   * The moment about the length of the rail at the end that bears more, N·mm. Slats that bend press
+   * hardest on the edge of the rail towards their bay: the pressure falls to nothing over the width
+   * that they lie on, a triangle, which is our own choice. That is the whole rail at the ends of
+   * the rack, and half of it where slats of two bays meet, of which but one is loaded.
+   */
+  double endTwist() {
+    double width = rack.rail().width().inMm();
+    boolean meet = rack.slats().lengths().size() > 1;
+    double one = meet ? slat().evenLoad() / 2 * width / 3 : 0;
+    double most = Math.max(outer() * width / 6, one);
+    double each = Math.max(outer(), inner());
+    return endForce() / each * most;
+  }
+
+  private int slats() {
+    return rack.slats().count();
+  }
+
   private PointLoaded loaded() {
     RectangularSection section = new RectangularSection(rack.rail().width().inMm(), height.inMm());
     Beam beam = new Beam(section, span(), rack.timber().stiffness());

@@ -44,12 +44,8 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
       return embedment().flatMap(this::apart);
     }
 
-    /**
-     * Room for trapped glue below the dowel: holes 1/16 in deeper than it (WOOD magazine, tips for
-     * dowel joinery).
-     */
     private Length glueRoom() {
-      return sheet.metricOrInch(Length.mm(2), Length.inches(1, 16));
+      return DowelSizes.glueRoom(sheet.file().units());
     }
 
     /** The deepest embedment that leaves a diameter of wood between the two holes of a rail. */
@@ -120,9 +116,8 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
           changes);
     }
 
-    /** Three and a half diameters, because the rail holds it in end grain: a rule of our own. */
     private Optional<Sized> byRule() {
-      Length wanted = diameter.times(7).half().snappedUp(sheet.increment());
+      Length wanted = DowelSizes.embedment(diameter, sheet.increment());
       Length chosen = Length.min(wanted, deepest());
       if (!chosen.isPositive()) {
         return sheet.complain(

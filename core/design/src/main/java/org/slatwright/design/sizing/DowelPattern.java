@@ -15,13 +15,6 @@ import org.slatwright.design.rackfile.Section;
  */
 record DowelPattern(Length diameter, List<Length> heights) {
 
-  /** Dowels of the trade, common practice, no source; thickest first. */
-  private static final List<Length> METRIC =
-      List.of(Length.mm(12), Length.mm(10), Length.mm(8), Length.mm(6));
-
-  private static final List<Length> INCH =
-      List.of(Length.inches(1, 2), Length.inches(3, 8), Length.inches(5, 16), Length.inches(1, 4));
-
   private static final String KEY = "timber.dowel.diameter";
 
   DowelPattern {
@@ -60,27 +53,7 @@ record DowelPattern(Length diameter, List<Length> heights) {
               + " and half a diameter of wood above and below",
           rules.oneDowelOrThinner());
     }
-    if (diameter.value().isMoreThan(thinnest.half())) {
-      warnOfThinWood(sheet, rules, diameter.value());
-    }
     return Optional.of(rules.pattern(diameter.value()));
-  }
-
-  private static void warnOfThinWood(Worksheet sheet, Rules rules, Length diameter) {
-    Length thinnest = rules.thinnestAcross();
-    String thinner =
-        rules
-            .thickestTradeSize(rules.dowels())
-            .map(size -> "at most " + sheet.show(size) + ", the largest usual size for this stock")
-            .orElse("thicker stock: no usual dowel is thin enough for this one");
-    sheet.warn(
-        KEY,
-        "a dowel of %s is more than half of the stock of %s: only %s of wood is left on each side"
-            .formatted(
-                sheet.show(diameter),
-                sheet.show(thinnest),
-                sheet.show(thinnest.minus(diameter).half())),
-        thinner);
   }
 
   private static Optional<DowelPattern> chosen(Worksheet sheet, Rules rules) {
@@ -137,7 +110,7 @@ record DowelPattern(Length diameter, List<Length> heights) {
 
     /** Not more than half the stock: woodworking practice (WOOD magazine, dowel joinery). */
     Optional<Length> thickestTradeSize(int count) {
-      return sheet.metricOrInch(METRIC, INCH).stream()
+      return DowelSizes.ofTheTrade(sheet.file().units()).stream()
           .filter(size -> !size.isMoreThan(thinnest().half()) && fits(size, count))
           .findFirst();
     }
@@ -161,7 +134,7 @@ record DowelPattern(Length diameter, List<Length> heights) {
     }
 
     private Length spacing() {
-      return rail.second().half().snappedDown(sheet.increment());
+      return DowelSizes.spacing(rail.second(), sheet.increment());
     }
   }
 }

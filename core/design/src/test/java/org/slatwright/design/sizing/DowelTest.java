@@ -1,7 +1,6 @@
 package org.slatwright.design.sizing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.design.sizing.Solving.length;
 import static org.slatwright.design.sizing.Solving.links;
 import static org.slatwright.design.sizing.Solving.mm;
@@ -14,7 +13,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.plan.Finding;
 import org.slatwright.design.rackfile.Problem;
 
 class DowelTest {
@@ -52,43 +50,6 @@ class DowelTest {
         "no usual dowel is thin enough for this stock (at most half of 11 mm): give"
             + " timber.dowel.diameter",
         problem.message());
-  }
-
-  /** Half the stock at most: WOOD magazine, as above. */
-  @Test
-  void aDowelOfMoreThanHalfTheStockIsWarnedOf() throws Exception {
-    // (44 - 23) / 2 = 10.5; half of 44 is allowed
-    Rack rack = solve(BREAD_RACK, "timber.dowel.diameter=23");
-
-    assertEquals(
-        List.of(
-            new Finding(
-                Finding.Severity.WARNING,
-                "sizing",
-                "timber.dowel.diameter",
-                "a dowel of 23 mm is more than half of the stock of 44 mm: only 10.5 mm of wood is"
-                    + " left on each side",
-                "",
-                "",
-                "at most 12 mm, the largest usual size for this stock",
-                "")),
-        onDiameter(rack));
-    assertEquals(List.of(), onDiameter(solve(BREAD_RACK, "timber.dowel.diameter=22")));
-  }
-
-  /** The dowel runs along the depth of the upright, which is no matter. */
-  @Test
-  void theThinnestStockAcrossADowelCounts() throws Exception {
-    // (30 - 16) / 2 = 7, in the width of the upright, of the rail, and in the rail's height
-    String dowel = "timber.dowel.diameter=16";
-
-    for (String section :
-        List.of("frame.section=30 x 44", "rails.section=30 x 70", "rails.section=44 x 30")) {
-      Finding warning = onDiameter(solve(BREAD_RACK, "timber." + section, dowel)).get(0);
-      assertTrue(warning.message().endsWith("only 7 mm of wood is left on each side"), section);
-    }
-    String[] shallow = {"timber.frame.section=44 x 30", "timber.rails.section=44 x 44", dowel};
-    assertEquals(List.of(), onDiameter(solve(BREAD_RACK, shallow)));
   }
 
   @Test
@@ -215,10 +176,6 @@ class DowelTest {
     assertEquals(
         List.of("joint.dowels=1", "timber.dowel.diameter=10"),
         provenChanges(problem, BREAD_RACK, settings));
-  }
-
-  private static List<Finding> onDiameter(Rack rack) {
-    return rack.notes().stream().filter(n -> n.subject().equals("timber.dowel.diameter")).toList();
   }
 
   /** One narrow slat on a short rail. */
