@@ -12,7 +12,7 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     description = {
       "Says what the maker should know before the first cut, worst first, then what the rack"
-          + " weighs and uses up, and the sizes that were solved.",
+          + " weighs and uses up, the sizes that were solved, and what goes on each shelf.",
       "Ends with status 1 when something is an error."
     })
 final class CheckCommand implements Callable<Integer> {
@@ -30,7 +30,8 @@ final class CheckCommand implements Callable<Integer> {
     Plan plan = rack.plan(session);
     print(FindingText.of(plan.findings()));
     print(QuantityText.of(plan));
-    ChainText.of(plan).forEach(session.out()::println);
+    print(ChainText.of(plan));
+    FitText.of(plan).forEach(session.out()::println);
     return ExitStatus.of(plan).code();
   }
 

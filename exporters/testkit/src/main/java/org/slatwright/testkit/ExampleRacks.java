@@ -61,7 +61,8 @@ final class ExampleRacks {
             file.joint(),
             file.shop(),
             file.load(),
-            file.keys()));
+            file.keys(),
+            file.written()));
   }
 
   private static Plan plan(String name, RackFile file) {

@@ -17,6 +17,7 @@ import org.slatwright.design.wood.Climate;
  * @param increment that solved lengths snap to; 1 mm or 1/16 in unless given
  * @param keys every key that the file or a {@code --set} gives, with its place, in file order;
  *     lists as {@code rack.openings}, not by entry
+ * @param written what it was read from
  */
 public record RackFile(
     Given<String> title,
@@ -29,7 +30,17 @@ public record RackFile(
     Joint joint,
     Shop shop,
     Load load,
-    Map<String, Place> keys) {
+    Map<String, Place> keys,
+    Written written) {
+
+  /**
+   * The file as it would read with one more {@code --set}.
+   *
+   * @throws RackFileException when it could not be read with that
+   */
+  public RackFile with(String setting) throws RackFileException {
+    return written.with(setting);
+  }
 
   /**
    * What the checks reckon with.
@@ -42,11 +53,44 @@ public record RackFile(
   /**
    * A thing that the rack must take.
    *
-   * @param across how many side by side; 1 unless given
-   * @param clearance kept free around it; zero unless given
+   * @param name no two have the same
+   * @param width along the shelf
+   * @param depth front to back
+   * @param across how many side by side in a bay; 1 unless given
+   * @param deep how many front to back; 1 unless given
+   * @param high how many on top of one another; 1 unless given
+   * @param lie as given, unless said otherwise
+   * @param clearance kept free around each, and above the topmost; zero unless given
    */
   public record Held(
-      String name, Length width, Length depth, Length height, int across, Length clearance) {}
+      String name,
+      Length width,
+      Length depth,
+      Length height,
+      int across,
+      int deep,
+      int high,
+      Lie lie,
+      Length clearance) {}
+
+  /** Which way round a thing may lie. */
+  public enum Lie {
+    /** With its width along the shelf. */
+    AS_GIVEN("as-given"),
+    /** With its width or its depth along the shelf. */
+    EITHER_WAY("either-way");
+
+    private final String word;
+
+    Lie(String word) {
+      this.word = word;
+    }
+
+    /** As written in a rack file. */
+    public String word() {
+      return word;
+    }
+  }
 
   /** What is cut up. */
   public record Timber(
@@ -118,7 +162,7 @@ public record RackFile(
   /**
    * One entry of the openings.
    *
-   * @param clear its clear height, or {@code even}
+   * @param clear its clear height, {@code even}, or what it is for
    * @param count how many alike, at least 1
    */
   public record Opening(Given<Clear> clear, int count) {}
@@ -130,6 +174,9 @@ public record RackFile(
 
     /** An equal share of what is left. */
     record Even() implements Clear {}
+
+    /** As high as that thing needs. */
+    record For(Held thing) implements Clear {}
   }
 
   /** How the rack ends at the top. */

@@ -26,8 +26,22 @@ public final class RackFileReader {
    */
   public static RackFile read(byte[] bytes, String source, List<String> settings)
       throws RackFileException {
-    Complaints complaints = new Complaints(settings.stream().map(Setting::source).toList());
-    Node.Mapping file = adapted(tree(bytes, source, complaints), settings, complaints);
+    Complaints complaints = complaints(settings);
+    return read(tree(bytes, source, complaints), settings, complaints);
+  }
+
+  /** The rack file of a text already taken apart. */
+  static RackFile read(Node.Mapping tree, List<String> settings) throws RackFileException {
+    return read(tree, settings, complaints(settings));
+  }
+
+  private static Complaints complaints(List<String> settings) {
+    return new Complaints(settings.stream().map(Setting::source).toList());
+  }
+
+  private static RackFile read(Node.Mapping tree, List<String> settings, Complaints complaints)
+      throws RackFileException {
+    Node.Mapping file = adapted(tree, settings, complaints);
     RackFile rackFile = new FormatOne(new Reading(complaints)).rackFile(file, keys(file));
     complaints.throwIfAny();
     return rackFile;

@@ -3,8 +3,12 @@ package org.slatwright.design.rackfile;
 import java.util.List;
 import java.util.Optional;
 
-/** The keys of {@code rack}. */
-record RackKeys(Kinds kinds) {
+/**
+ * The keys of {@code rack}.
+ *
+ * @param holds the things that an opening may be for
+ */
+record RackKeys(Kinds kinds, List<RackFile.Held> holds) {
 
   private static final int MOST_BAYS = 50;
   private static final int MOST_OPENINGS = 99;
@@ -42,10 +46,40 @@ record RackKeys(Kinds kinds) {
       return entry.as(clear()).map(clear -> new RackFile.Opening(clear, 1));
     }
     Fields opening = entry.asGroup("{ clear: 160 mm, count: 3 }");
-    Given<RackFile.Clear> clear = opening.required("clear", clear(), "160 mm");
+    Given<RackFile.Clear> clear = clear(opening);
     int count = opening.orDefault("count", Kinds.count(1, MOST_OPENINGS), 1).value();
     opening.close();
     return Optional.of(new RackFile.Opening(clear, count));
+  }
+
+  private Given<RackFile.Clear> clear(Fields opening) {
+    if (opening.value("for").isEmpty()) {
+      return opening.required("clear", clear(), "160 mm");
+    }
+    opening.refuse("clear", "an opening that is for a thing takes its clear height from it");
+    return opening.required("for", thing(), "seed tray");
+  }
+
+  private Kind<RackFile.Clear> thing() {
+    List<String> names = holds.stream().map(RackFile.Held::name).toList();
+    String forms = names.isEmpty() ? "the name of a thing in holds" : String.join(", ", names);
+    return new Kind<>(
+        forms,
+        new RackFile.Clear.Even(),
+        text ->
+            holds.stream()
+                .filter(thing -> thing.name().equals(text))
+                .findFirst()
+                .map(RackFile.Clear.For::new)
+                .orElseThrow(() -> notHeld(text, names)));
+  }
+
+  private static Unreadable notHeld(String text, List<String> names) {
+    String advice =
+        NearestKey.to(text, names)
+            .map(near -> "did you mean " + near + "?")
+            .orElse(names.isEmpty() ? "list it there" : "write " + String.join(", ", names));
+    return new Unreadable("is not in holds", advice);
   }
 
   private Kind<RackFile.Clear> clear() {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.design.rackfile.Given;
-import org.slatwright.design.rackfile.Place;
 import org.slatwright.design.rackfile.RackFile;
 
 /**
@@ -16,8 +15,9 @@ import org.slatwright.design.rackfile.RackFile;
  */
 record HeightChain(HeightSizes sizes, Heights heights, Length railHeight, Length slatThickness) {
 
-  static Optional<HeightChain> close(Worksheet sheet, Length railHeight, Length slatThickness) {
-    return sizes(sheet, railHeight.plus(slatThickness))
+  static Optional<HeightChain> close(
+      Worksheet sheet, Things things, Length railHeight, Length slatThickness) {
+    return sizes(sheet, things, railHeight.plus(slatThickness))
         .flatMap(
             sizes -> {
               Optional<Heights> heights = sizes.close();
@@ -44,68 +44,22 @@ record HeightChain(HeightSizes sizes, Heights heights, Length railHeight, Length
     return links.add("rail", railHeight).add("slat", slatThickness);
   }
 
-  private static Optional<HeightSizes> sizes(Worksheet sheet, Length shelf) {
+  private static Optional<HeightSizes> sizes(Worksheet sheet, Things things, Length shelf) {
     RackFile.Rack rack = sheet.file().rack();
-    return entries(sheet)
-        .map(
-            entries ->
-                new HeightSizes(
-                    shelf,
-                    sheet.increment(),
-                    sheet.metricOrInch(Length.mm(100), Length.inches(4, 1)),
-                    rack.upright().map(Given::value),
-                    rack.foot().map(Given::value),
-                    entries,
-                    rack.top().map(top -> above(top.value()))));
+    HeightSizes noOpenings =
+        new HeightSizes(
+            shelf,
+            sheet.increment(),
+            sheet.metricOrInch(Length.mm(100), Length.inches(4, 1)),
+            rack.upright().map(Given::value),
+            rack.foot().map(Given::value),
+            List.of(),
+            rack.top().map(top -> above(top.value())));
+    return new Openings(sheet, things).of(noOpenings);
   }
 
   private static Length above(RackFile.Top top) {
     return top instanceof RackFile.Top.Above above ? above.height() : Length.ZERO;
-  }
-
-  /** Without openings there is one, even; even ones need an upright to share. */
-  private static Optional<List<HeightSizes.Entry>> entries(Worksheet sheet) {
-    RackFile.Rack rack = sheet.file().rack();
-    Optional<List<RackFile.Opening>> openings = rack.openings().map(Given::value);
-    if (rack.upright().isEmpty()) {
-      return openings.isEmpty() ? ofUnknownHeight(sheet) : fixed(sheet, openings.get());
-    }
-    return Optional.of(
-        openings.map(HeightChain::entries).orElse(List.of(HeightSizes.Entry.even(1))));
-  }
-
-  private static Optional<List<HeightSizes.Entry>> ofUnknownHeight(Worksheet sheet) {
-    return sheet.complain(
-        sheet.place("rack"),
-        "nothing says how high the rack is: give rack.upright (the full height of an upright), or"
-            + " rack.openings (the clear height above each shelf but the top one), or both");
-  }
-
-  private static Optional<List<HeightSizes.Entry>> fixed(
-      Worksheet sheet, List<RackFile.Opening> openings) {
-    Optional<Place> even =
-        openings.stream()
-            .filter(opening -> opening.clear().value() instanceof RackFile.Clear.Even)
-            .map(opening -> opening.clear().place())
-            .findFirst();
-    return even.isEmpty()
-        ? Optional.of(entries(openings))
-        : sheet.complain(
-            even.get(),
-            "an even opening takes its share of what the uprights leave, but rack.upright is left"
-                + " out: give rack.upright, or a clear height here");
-  }
-
-  private static List<HeightSizes.Entry> entries(List<RackFile.Opening> openings) {
-    return openings.stream().map(HeightChain::entry).toList();
-  }
-
-  private static HeightSizes.Entry entry(RackFile.Opening opening) {
-    Optional<Length> clear =
-        opening.clear().value() instanceof RackFile.Clear.Fixed fixed
-            ? Optional.of(fixed.height())
-            : Optional.empty();
-    return new HeightSizes.Entry(clear, opening.count());
   }
 
   /** Only a chain with an upright given can fail to close. */

@@ -87,25 +87,26 @@ final class HeightChanges {
 
   private void tryEntry(int index) {
     HeightSizes.Entry entry = sizes.entries().get(index);
-    if (entry.clear().isEmpty()) {
+    if (entry.clear().isEmpty() || entry.clear().get().solved()) {
       return;
     }
     String key = opening(index).clear().key();
     String which = which(index);
-    Length given = entry.clear().get();
+    Length given = entry.clear().get().length();
     Length share = tooLong.dividedBy(entry.count());
     Length clear = given.minus(share);
     boolean sharesOut = sizes.evens() == 0 && share.times(entry.count()).equals(tooLong);
     if (sharesOut && canBeCut(clear) && !clear.isLessThan(leastClear)) {
       propose(
-          sizes.withEntry(index, new HeightSizes.Entry(Optional.of(clear), entry.count())),
+          sizes.withEntry(
+              index, new HeightSizes.Entry(Optional.of(Sized.given(clear)), entry.count())),
           key + "=" + sheet.spell(clear),
           heights -> which + " of " + sheet.show(clear) + " instead of " + sheet.show(given));
     }
     propose(
         sizes.withEntry(index, HeightSizes.Entry.even(entry.count())),
         key + "=even",
-        heights -> which + " even: " + sheet.showSpan(solved(heights)) + " clear");
+        heights -> which + " even: " + sheet.showSpan(heights.evens()) + " clear");
   }
 
   /** One shelf less, or as many fewer as it takes. */
@@ -127,7 +128,7 @@ final class HeightChanges {
             heights ->
                 "%s%s even opening%s of %s clear"
                     .formatted(
-                        words, count, count == 1 ? "" : "s", sheet.showSpan(solved(heights))));
+                        words, count, count == 1 ? "" : "s", sheet.showSpan(heights.evens())));
   }
 
   /** False when the sizes still do not close, or only with what is of no use. */
@@ -145,7 +146,7 @@ final class HeightChanges {
 
   /** Openings that take something, between uprights that the stock gives. */
   private boolean isSensible(Heights heights) {
-    return solved(heights).stream().noneMatch(leastClear::isMoreThan)
+    return heights.evens().stream().noneMatch(leastClear::isMoreThan)
         && new LongestStock(sheet).holdsUpright(heights.upright().length());
   }
 
@@ -153,11 +154,8 @@ final class HeightChanges {
   private Length leastClear() {
     return sizes.entries().stream()
         .flatMap(entry -> entry.clear().stream())
+        .map(Sized::length)
         .reduce(sheet.metricOrInch(Length.mm(50), Length.inches(2, 1)), Length::min);
-  }
-
-  private static List<Length> solved(Heights heights) {
-    return heights.clears().stream().filter(Sized::solved).map(Sized::length).toList();
   }
 
   private boolean canBeCut(Length length) {

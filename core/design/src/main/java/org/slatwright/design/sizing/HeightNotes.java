@@ -57,8 +57,7 @@ final class HeightNotes {
   }
 
   private static void tellOpenings(Worksheet sheet, HeightSizes sizes, Heights heights) {
-    List<Length> evens =
-        heights.clears().stream().filter(Sized::solved).map(Sized::length).toList();
+    List<Length> evens = heights.evens();
     if (evens.isEmpty()) {
       return;
     }

@@ -28,16 +28,16 @@ record HeightSizes(
   /**
    * Openings that are alike.
    *
-   * @param clear height, or empty when even
+   * @param clear height, given or as a thing needs it; empty when even
    */
-  record Entry(Optional<Length> clear, int count) {
+  record Entry(Optional<Sized> clear, int count) {
 
     static Entry even(int count) {
       return new Entry(Optional.empty(), count);
     }
 
     Length fixedHeight() {
-      return clear.orElse(Length.ZERO).times(count);
+      return clear.map(Sized::length).orElse(Length.ZERO).times(count);
     }
   }
 
@@ -164,6 +164,7 @@ record HeightSizes(
         uprightLength,
         Sized.of(foot, reckonedFoot().plus(remainder)),
         clears(shares),
+        shares,
         Sized.of(top, above));
   }
 
@@ -171,7 +172,7 @@ record HeightSizes(
     var left = shares.iterator();
     return entries.stream()
         .flatMap(entry -> Stream.generate(entry::clear).limit(entry.count()))
-        .map(clear -> clear.map(Sized::given).orElseGet(() -> Sized.solved(left.next())))
+        .map(clear -> clear.orElseGet(() -> Sized.solved(left.next())))
         .toList();
   }
 }

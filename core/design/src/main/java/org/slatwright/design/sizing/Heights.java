@@ -8,12 +8,14 @@ import org.slatwright.api.measure.Length;
  *
  * @param foot floor to the underside of the lowest rail
  * @param clears clear height of every opening, from the floor up
+ * @param evens those of the even ones alone
  * @param top how far the uprights run on above the top slats
  */
-record Heights(Sized upright, Sized foot, List<Sized> clears, Sized top) {
+record Heights(Sized upright, Sized foot, List<Sized> clears, List<Length> evens, Sized top) {
 
   Heights {
     clears = List.copyOf(clears);
+    evens = List.copyOf(evens);
   }
 
   List<Length> openings() {

@@ -12,7 +12,6 @@ final class NotUsedYet {
 
   private static final List<Key> KEYS =
       List.of(
-          new Key("holds", READ_ONLY),
           new Key("timber.frame.lengths", LONGEST_ONLY),
           new Key("timber.slats.lengths", LONGEST_ONLY),
           new Key(

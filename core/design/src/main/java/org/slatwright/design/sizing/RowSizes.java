@@ -3,6 +3,8 @@ package org.slatwright.design.sizing;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
+import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFile.Range;
 
 /**
@@ -25,9 +27,30 @@ record RowSizes(
     Optional<Integer> count,
     Optional<Length> gap) {
 
+  static RowSizes of(Worksheet sheet, Length slatWidth, Length leastRail) {
+    RackFile.Slats slats = sheet.file().slats();
+    Range usual =
+        new Range(
+            sheet.metricOrInch(Length.mm(3), Length.inches(1, 8)),
+            sheet.metricOrInch(Length.mm(20), Length.inches(3, 4)));
+    return new RowSizes(
+        slatWidth,
+        sheet.increment(),
+        slats.gapRange().map(Given::value).orElse(usual),
+        leastRail,
+        slats.gapRange().isPresent(),
+        sheet.file().rack().railLength().map(Given::value),
+        slats.perShelf().map(Given::value),
+        slats.gap().map(Given::value));
+  }
+
   RowSizes withRail(Length length) {
     return new RowSizes(
         width, increment, range, leastRail, binding, Optional.of(length), count, gap);
+  }
+
+  RowSizes withoutRail() {
+    return new RowSizes(width, increment, range, leastRail, binding, Optional.empty(), count, gap);
   }
 
   RowSizes withCount(int slats) {
@@ -41,6 +64,11 @@ record RowSizes(
 
   RowSizes withRange(Range other) {
     return new RowSizes(width, increment, other, leastRail, true, rail, count, gap);
+  }
+
+  /** The longest rail that the given sizes allow without gaps wider than usual; empty when free. */
+  Optional<Length> longestRail() {
+    return rail.or(() -> count.map(slats -> used(slats, gap.orElse(range.to()))));
   }
 
   /** The row when it closes, empty when these sizes cannot. */
@@ -126,5 +154,10 @@ record RowSizes(
    * @param frontMargin a multiple of the increment, at most half the slack
    * @param backMargin the rest of the slack
    */
-  record Row(Sized rail, int count, Sized gap, Length frontMargin, Length backMargin) {}
+  record Row(Sized rail, int count, Sized gap, Length frontMargin, Length backMargin) {
+
+    Row withSolvedRail() {
+      return new Row(Sized.solved(rail.length()), count, gap, frontMargin, backMargin);
+    }
+  }
 }

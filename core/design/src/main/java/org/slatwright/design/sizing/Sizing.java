@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.Section;
@@ -16,6 +17,7 @@ public final class Sizing {
   private final Section upright;
   private final Section rail;
   private final Optional<Section> slat;
+  private final Things things;
   private final Optional<HeightChain> height;
   private final Optional<SlatRowChain> row;
   private final Optional<WidthChain> width;
@@ -32,10 +34,11 @@ public final class Sizing {
     upright = Sections.upright(sheet);
     rail = Sections.rail(sheet);
     slat = Sections.slat(sheet);
-    height = slat.flatMap(s -> HeightChain.close(sheet, rail.second(), s.first()));
+    things = Things.lie(sheet, slat.flatMap(s -> rowSizes(s, Length.ZERO).longestRail()));
+    height = slat.flatMap(s -> HeightChain.close(sheet, things, rail.second(), s.first()));
     pattern = DowelPattern.choose(sheet, upright, rail);
-    row = slat.flatMap(s -> SlatRowChain.close(sheet, s.second(), leastRail()));
-    width = WidthChain.close(sheet, rail.first(), slat.map(Section::second));
+    row = slat.flatMap(s -> SlatRowChain.close(sheet, things, rowSizes(s, leastRail())));
+    width = WidthChain.close(sheet, things, rail.first(), slat.map(Section::second));
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
     fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first(), pattern));
     dowel.map(DowelChain::length).ifPresent(new LongestStock(sheet)::checkDowels);
@@ -51,10 +54,12 @@ public final class Sizing {
    *     change that would put it right
    */
   public static Rack solve(RackFile file) throws RackFileException {
-    Sizing sizing = new Sizing(file);
-    if (!sizing.sheet.problems().isEmpty()) {
-      throw new RackFileException(sizing.sheet.problems());
+    Sizing sizing = of(file);
+    Trials trials = new Trials(file);
+    if (!sizing.closes()) {
+      throw new RackFileException(trials.proven(sizing.problems()));
     }
+    sizing.tellMisfits(trials);
     return sizing.rack();
   }
 
@@ -65,6 +70,43 @@ public final class Sizing {
       new EnoughBoards(sheet, slat.orElseThrow().second())
           .check(width.orElseThrow().slatLengths(), row.orElseThrow().row().count() * shelves);
     }
+  }
+
+  /** As far as it can be solved. */
+  static Sizing of(RackFile file) {
+    return new Sizing(file);
+  }
+
+  boolean closes() {
+    return problems().isEmpty();
+  }
+
+  /** What keeps it from closing, with changes that are proven for one chain only. */
+  List<Problem> problems() {
+    return sheet.problems();
+  }
+
+  /** What the rack must hold and does not; empty where that is not known yet. */
+  List<Misfit> misfits() {
+    return closes() ? room().misfits(things) : List.of();
+  }
+
+  private void tellMisfits(Trials trials) {
+    SlatRowChain slats = row.orElseThrow();
+    RowSizes asGiven = rowSizes(slat.orElseThrow(), slats.sizes().leastRail());
+    Remedies remedies = new Remedies(sheet, height.orElseThrow().heights(), asGiven);
+    new MisfitFindings(sheet, remedies, trials).tell(misfits());
+  }
+
+  private Room room() {
+    return new Room(
+        width.orElseThrow().interior(),
+        row.orElseThrow().rail(),
+        height.orElseThrow().heights().openings());
+  }
+
+  private RowSizes rowSizes(Section slatSection, Length leastRail) {
+    return RowSizes.of(sheet, slatSection.second(), leastRail);
   }
 
   private Length leastRail() {
@@ -119,7 +161,7 @@ public final class Sizing {
         file.shop().jigSheet().value(),
         file.shop().paper(),
         chains(),
-        List.of(),
+        room().fits(things),
         sheet.notes());
   }
 

@@ -5,7 +5,6 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Place;
-import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFile.Range;
 
 /**
@@ -16,20 +15,25 @@ import org.slatwright.design.rackfile.RackFile.Range;
  */
 record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
 
-  static Optional<SlatRowChain> close(Worksheet sheet, Length slatWidth, Length leastRail) {
-    RowSizes sizes = sizes(sheet, slatWidth, leastRail);
-    if (sizes.rail().isEmpty() && sizes.count().isEmpty()) {
+  static Optional<SlatRowChain> close(Worksheet sheet, Things things, RowSizes given) {
+    if (given.rail().isEmpty() && given.count().isEmpty() && things.all().isEmpty()) {
       return sheet.complain(
           sheet.place("rack"),
           "nothing says how deep the rack is: give rack.rail-length (between the uprights of a"
-              + " frame) or slats.per-shelf (how many slats lie side by side), or both");
+              + " frame), slats.per-shelf (how many slats lie side by side), or holds (what it must"
+              + " take)");
     }
+    Optional<Length> taking =
+        things.deepest().flatMap(thing -> new LeastRail(given, thing.needDeep()).solved());
+    RowSizes sizes = taking.map(given::withRail).orElse(given);
     Optional<RowSizes.Row> row = sizes.close();
     row.ifPresentOrElse(r -> tell(sheet, sizes, r), () -> complain(sheet, sizes));
+    taking.ifPresent(rail -> tellOfThing(sheet, things.deepest().orElseThrow(), rail));
     row.map(r -> r.rail().length())
         .or(sizes::rail)
         .ifPresent(rail -> new LongestStock(sheet).checkRails(sizes, rail));
-    return row.map(r -> new SlatRowChain(sizes, r));
+    return row.map(r -> taking.isPresent() ? r.withSolvedRail() : r)
+        .map(r -> new SlatRowChain(sizes, r));
   }
 
   Length rail() {
@@ -57,23 +61,6 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
         .closing("depth", rail().plus(uprightDepth.times(2)));
   }
 
-  private static RowSizes sizes(Worksheet sheet, Length slatWidth, Length leastRail) {
-    RackFile.Slats slats = sheet.file().slats();
-    Range usual =
-        new Range(
-            sheet.metricOrInch(Length.mm(3), Length.inches(1, 8)),
-            sheet.metricOrInch(Length.mm(20), Length.inches(3, 4)));
-    return new RowSizes(
-        slatWidth,
-        sheet.increment(),
-        slats.gapRange().map(Given::value).orElse(usual),
-        leastRail,
-        slats.gapRange().isPresent(),
-        sheet.file().rack().railLength().map(Given::value),
-        slats.perShelf().map(Given::value),
-        slats.gap().map(Given::value));
-  }
-
   private static void tell(Worksheet sheet, RowSizes sizes, RowSizes.Row row) {
     if (sizes.count().isEmpty()) {
       sheet.note(
@@ -91,6 +78,23 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
     if (sizes.gap().isEmpty() && row.count() > 1) {
       tellGap(sheet, sizes, row.gap().length());
     }
+  }
+
+  private static void tellOfThing(Worksheet sheet, Thing thing, Length rail) {
+    Length need = thing.needDeep();
+    boolean alone = rail.equals(need.snappedUp(sheet.increment()));
+    String longer =
+        rail.isLessThan(need)
+            ? "the longest that the slats close on, but less than "
+            : "the shortest that slats and dowels allow for ";
+    sheet.note(
+        "rack.rail-length",
+        "the rails are %s: %s%s"
+            .formatted(
+                sheet.show(rail),
+                (alone ? "" : longer) + thing.deepWords(sheet),
+                alone ? sheet.rounding(need) : ""),
+        "");
   }
 
   private static void tellGap(Worksheet sheet, RowSizes sizes, Length gap) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
+import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFile.Run;
@@ -12,32 +13,30 @@ import org.slatwright.design.rackfile.RackFile.Run;
 /**
  * Along the slats, from the left.
  *
- * @param interior between two frames
+ * @param between two frames
  * @param upright width of an upright, across its frame
  * @param rail width of a rail, which is what slats bear on
  * @param overhang slat ends beyond the outer faces of the frames
  */
-record WidthChain(
-    Run run, int bays, Length interior, Length upright, Length rail, Length overhang) {
+record WidthChain(Run run, int bays, Sized between, Length upright, Length rail, Length overhang) {
 
   /**
    * The width, where it is known and slats lie safely.
    *
    * @param slatWidth empty where that has a problem of its own
    */
-  static Optional<WidthChain> close(Worksheet sheet, Length rail, Optional<Length> slatWidth) {
-    RackFile.Rack rack = sheet.file().rack();
-    if (rack.interiorWidth().isEmpty()) {
-      return sheet.complain(
-          sheet.place("rack"),
-          "rack.interior-width, the clear width between two frames, must be given: it is not worked"
-              + " out from anything else yet");
-    }
+  static Optional<WidthChain> close(
+      Worksheet sheet, Things things, Length rail, Optional<Length> slatWidth) {
+    return between(sheet, things).flatMap(width -> close(sheet, width, rail, slatWidth));
+  }
+
+  private static Optional<WidthChain> close(
+      Worksheet sheet, Sized between, Length rail, Optional<Length> slatWidth) {
     WidthChain width =
         new WidthChain(
             sheet.file().slats().run().value(),
-            rack.bays(),
-            rack.interiorWidth().get().value(),
+            sheet.file().rack().bays(),
+            between,
             sheet.file().timber().frame().section().value().first(),
             rail,
             sheet.file().slats().overhang());
@@ -47,26 +46,54 @@ record WidthChain(
     return width.holds(sheet) ? Optional.of(width) : Optional.empty();
   }
 
+  /** As given, or else what the widest thing needs. */
+  private static Optional<Sized> between(Worksheet sheet, Things things) {
+    Optional<Length> given = sheet.file().rack().interiorWidth().map(Given::value);
+    Optional<Sized> between =
+        given.map(Sized::given).or(() -> things.widest().map(thing -> taking(sheet, thing)));
+    return between.isPresent()
+        ? between
+        : sheet.complain(
+            sheet.place("rack"),
+            "nothing says how wide the rack is: give rack.interior-width (the clear width between"
+                + " two frames) or holds (what it must take)");
+  }
+
+  private static Sized taking(Worksheet sheet, Thing thing) {
+    Length width = thing.needAcross().snappedUp(sheet.increment());
+    sheet.note(
+        "rack.interior-width",
+        "%s between two frames: %s%s"
+            .formatted(
+                sheet.show(width), thing.acrossWords(sheet), sheet.rounding(thing.needAcross())),
+        "");
+    return Sized.solved(width);
+  }
+
+  Length interior() {
+    return between.length();
+  }
+
   /** Whether every slat lies safely on its bearings. */
   boolean holds(Worksheet sheet) {
     return bears(sheet) && balances();
   }
 
   WidthChain withInterior(Length other) {
-    return new WidthChain(run, bays, other, upright, rail, overhang);
+    return new WidthChain(run, bays, Sized.given(other), upright, rail, overhang);
   }
 
   WidthChain withRun(Run other) {
-    return new WidthChain(other, bays, interior, upright, rail, overhang);
+    return new WidthChain(other, bays, between, upright, rail, overhang);
   }
 
   private WidthChain withoutOverhang() {
-    return new WidthChain(run, bays, interior, upright, rail, Length.ZERO);
+    return new WidthChain(run, bays, between, upright, rail, Length.ZERO);
   }
 
   /** Over all frames and overhangs. */
   Length overall() {
-    return interior.times(bays).plus(upright.times(bays + 1L)).plus(overhang.times(2));
+    return interior().times(bays).plus(upright.times(bays + 1L)).plus(overhang.times(2));
   }
 
   /** Of the slats of each bay, from the left; one when they run through. */
@@ -84,7 +111,7 @@ record WidthChain(
   Chain chain() {
     Links links = new Links().add("overhang", overhang).add("frame", upright);
     for (int bay = 0; bay < bays; bay++) {
-      links.add("interior", interior).add("frame", upright);
+      links.add("interior", between).add("frame", upright);
     }
     return links.add("overhang", overhang).closing("width", overall());
   }
@@ -96,7 +123,7 @@ record WidthChain(
   private Length slatLength(int bay) {
     Length left = bay == 0 ? overhang.plus(upright) : upright.half();
     Length right = bay == bays - 1 ? upright.plus(overhang) : upright.half();
-    return left.plus(interior).plus(right);
+    return left.plus(interior()).plus(right);
   }
 
   private void complaints(Worksheet sheet, Optional<Length> slatWidth) {

@@ -59,6 +59,11 @@ final class Worksheet {
         : format.number(shortest) + " to " + show(longest);
   }
 
+  /** What to add where a length was rounded up to the increment; nothing where it was not. */
+  String rounding(Length exact) {
+    return exact.isMultipleOf(increment()) ? "" : ", rounded up to the next " + show(increment());
+  }
+
   /** A length as {@code --set} reads it back. */
   String spell(Length length) {
     return new Spelling(file.units()).length(length);
@@ -107,6 +112,11 @@ final class Worksheet {
   /** Tells the maker what was decided without asking, although it is not as it should be. */
   void warn(String subject, String message, String advice) {
     notes.add(finding(Finding.Severity.WARNING, subject, message, advice));
+  }
+
+  /** Tells the maker what another rule found. */
+  void tell(Finding finding) {
+    notes.add(finding);
   }
 
   private static Finding finding(

@@ -28,7 +28,15 @@ class RackFileReaderTest {
 
     assertEquals(
         new RackFile.Held(
-            "seed tray", Length.mm(285), Length.mm(545), Length.mm(60), 2, Length.mm(12)),
+            "seed tray",
+            Length.mm(285),
+            Length.mm(545),
+            Length.mm(60),
+            2,
+            1,
+            6,
+            RackFile.Lie.EITHER_WAY,
+            Length.mm(12)),
         file.holds().get(0));
     assertEquals(
         new Section(Length.mm(44), Length.mm(70)), file.timber().railSection().get().value());
@@ -43,7 +51,8 @@ class RackFileReaderTest {
         List.of(
             new RackFile.Clear.Fixed(Length.mm(300)),
             new RackFile.Clear.Fixed(Length.mm(160)),
-            new RackFile.Clear.Even()),
+            new RackFile.Clear.Even(),
+            new RackFile.Clear.For(file.holds().get(0))),
         rack.openings().get().value().stream().map(opening -> opening.clear().value()).toList());
     assertEquals(3, rack.openings().get().value().get(1).count());
     assertEquals(new RackFile.Top.Flush(), rack.top().get().value());
@@ -203,7 +212,7 @@ class RackFileReaderTest {
     RackFile file = read("every-key.yaml", "rack.upright=", "rack.openings[0]=", "joint=");
 
     assertEquals(Optional.empty(), file.rack().upright());
-    assertEquals(2, file.rack().openings().get().value().size());
+    assertEquals(3, file.rack().openings().get().value().size());
     assertEquals(Optional.empty(), file.joint().embedment());
   }
 

@@ -80,6 +80,9 @@ class RackFileSchemaTest {
           "{ per-end: 7 }",
           "[ { name: pot, width: 1 ft, depth: 9, height: 3 } ]",
           "[ { name: pot } ]",
+          "[ { name: pot, width: 9, depth: 9, height: 3, deep: 2, high: 3, lie: either-way } ]",
+          "[ { name: pot, width: 9, depth: 9, height: 3, lie: askew } ]",
+          "[ { for: pot, count: 2 } ]",
           "[ { length: 980, width: 92, thickness: 16, avoid: [ 0..25, 1/2..3 in ] } ]");
 
   @Test
@@ -151,6 +154,7 @@ class RackFileSchemaTest {
     wrong.put("rack.uprigth", "1400");
     wrong.put("rack.top", "flsh");
     wrong.put("rack.openings", "[ { count: 2 } ]");
+    wrong.put("holds", "[ { name: pot, width: 9, depth: 9, height: 3, lie: askew } ]");
     wrong.put("timber.frame.section", "44");
     wrong.put("timber.slats", "{ lengths: [ { length: 2400 } ], boards: [] }");
     wrong.put("joint.dowels", "3");

@@ -338,8 +338,9 @@ class HeightChainTest {
     Problem problem = problem(SEED_TRAYS);
 
     assertEquals(
-        "nothing says how high the rack is: give rack.upright (the full height of an upright), or"
-            + " rack.openings (the clear height above each shelf but the top one), or both",
+        "nothing says how high the rack is: give rack.upright (the full height of an upright),"
+            + " rack.openings (the clear height above each shelf but the top one), or holds (what"
+            + " it must take)",
         problem.message());
   }
 

@@ -2,6 +2,7 @@ package org.slatwright.design.sizing;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -14,7 +15,7 @@ import org.slatwright.design.rackfile.RackFileReader;
 
 /**
  * Random rack files as text, in millimetres and in inches, of even and of oddly measured stock,
- * with every mixture of sizes given and left out.
+ * with every mixture of sizes given and left out, and some of them with things to hold.
  */
 public final class RandomRacks {
 
@@ -30,14 +31,32 @@ public final class RandomRacks {
     return any().filter(2000, RandomRacks::isSolvable);
   }
 
+  /** Files that {@link Sizing} solves, of racks that must hold something. */
+  static Arbitrary<String> holding() {
+    return any().filter(2000, yaml -> yaml.contains("holds:") && isSolvable(yaml));
+  }
+
   private static Arbitrary<String> in(Unit unit) {
     Sizes sizes = new Sizes(unit);
+    return Arbitraries.frequencyOf(
+            Tuple.of(2, Arbitraries.just(0)), Tuple.of(3, Arbitraries.integers().between(1, 3)))
+        .flatMap(things -> holding(sizes, things));
+  }
+
+  /** With so many things to hold, which openings may be for. */
+  private static Arbitrary<String> holding(Sizes sizes, int things) {
     return Combinators.combine(
-            header(sizes), timber(sizes), rack(sizes), slats(sizes), joint(sizes))
+            header(sizes),
+            holds(sizes, things),
+            timber(sizes),
+            rack(sizes, things),
+            slats(sizes),
+            joint(sizes))
         .as(
-            (header, timber, rack, slats, joint) ->
+            (header, holds, timber, rack, slats, joint) ->
                 "slatwright: 1\ntitle: Random rack\n"
                     + header
+                    + group("holds", holds)
                     + group("timber", timber)
                     + group("rack", rack)
                     + group("slats", slats)
@@ -51,6 +70,39 @@ public final class RandomRacks {
         units,
         units + (sizes.unit == Unit.MM ? "increment: 0.5\n" : "increment: 1/32\n"),
         units + (sizes.unit == Unit.MM ? "increment: 5\n" : "increment: 1/4\n"));
+  }
+
+  private static Arbitrary<List<String>> holds(Sizes sizes, int things) {
+    return lines(IntStream.range(0, things).mapToObj(i -> thing(sizes, "thing " + i)).toList());
+  }
+
+  /** As an entry of {@code holds}. */
+  private static Arbitrary<String> thing(Sizes sizes, String name) {
+    Arbitrary<Integer> few = Arbitraries.frequency(Tuple.of(3, 1), Tuple.of(1, 2), Tuple.of(1, 3));
+    return Combinators.combine(
+            sizes.measured(60, 450),
+            sizes.measured(60, 450),
+            sizes.measured(30, 200),
+            Combinators.combine(few, few, few)
+                .as(
+                    (across, deep, high) ->
+                        ", across: " + across + ", deep: " + deep + ", high: " + high),
+            left(sizes.whole(0, 20).map(clearance -> ", clearance: " + clearance)),
+            left(Arbitraries.just(", lie: either-way")))
+        .as(
+            (width, depth, height, counts, clearance, lie) ->
+                "- { name: "
+                    + name
+                    + ", width: "
+                    + width
+                    + ", depth: "
+                    + depth
+                    + ", height: "
+                    + height
+                    + counts
+                    + clearance
+                    + lie
+                    + " }");
   }
 
   private static Arbitrary<List<String>> timber(Sizes sizes) {
@@ -74,27 +126,33 @@ public final class RandomRacks {
     return left(sizes.whole(400, 2600).map(length -> ", lengths: [ { length: " + length + " } ]"));
   }
 
-  private static Arbitrary<List<String>> rack(Sizes sizes) {
+  private static Arbitrary<List<String>> rack(Sizes sizes, int things) {
+    Arbitrary<String> width = sizes.whole(300, 900).map(wide -> "interior-width: " + wide);
     return lines(
         List.of(
-            sizes.whole(300, 900).map(width -> "interior-width: " + width),
+            things == 0 ? width : left(width),
             left(Arbitraries.integers().between(1, 3).map(bays -> "bays: " + bays)),
             left(sizes.whole(160, 700).map(rail -> "rail-length: " + rail)),
             often(sizes.whole(500, 2200).map(upright -> "upright: " + upright)),
             left(sizes.whole(0, 200).map(foot -> "foot: " + foot)),
-            left(openings(sizes)),
+            left(openings(sizes, things)),
             left(
                 Arbitraries.oneOf(Arbitraries.just("flush"), sizes.whole(0, 80))
                     .map(top -> "top: " + top))));
   }
 
-  private static Arbitrary<String> openings(Sizes sizes) {
+  private static Arbitrary<String> openings(Sizes sizes, int things) {
     Arbitrary<String> clear =
         Arbitraries.oneOf(sizes.whole(60, 400), sizes.whole(60, 400), Arbitraries.just("even"));
     Arbitrary<String> many =
         Combinators.combine(clear, Arbitraries.integers().between(1, 4))
             .as((height, count) -> "{ clear: " + height + ", count: " + count + " }");
-    return Arbitraries.oneOf(clear, many)
+    Arbitrary<String> named =
+        Combinators.combine(
+                Arbitraries.integers().between(0, Math.max(0, things - 1)),
+                Arbitraries.integers().between(1, 2))
+            .as((thing, count) -> "{ for: thing " + thing + ", count: " + count + " }");
+    return (things == 0 ? Arbitraries.oneOf(clear, many) : Arbitraries.oneOf(clear, many, named))
         .list()
         .ofMaxSize(4)
         .map(entries -> "openings: [ " + String.join(", ", entries) + " ]");

@@ -6,8 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.design.sizing.Solving.chain;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -15,6 +19,7 @@ import net.jqwik.api.Provide;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.Place;
 import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
@@ -96,11 +101,13 @@ class SizingPropertyTest {
     if (file.rack().upright().isEmpty() && restHasAPlace) {
       assertSnapped(rack, rack.upright().length());
     }
-    List<Chain.Link> evens =
-        chain(rack, "height").links().stream()
-            .filter(link -> link.solved() && link.name().equals("clear"))
-            .toList();
-    evens.stream().skip(restHasAPlace ? 0 : 1).forEach(even -> assertSnapped(rack, even.length()));
+    evens(file, rack).stream()
+        .skip(restHasAPlace ? 0 : 1)
+        .forEach(even -> assertSnapped(rack, even));
+    boolean widthIsFree = file.rack().interiorWidth().isEmpty();
+    if (widthIsFree) {
+      assertSnapped(rack, rack.interiorWidth());
+    }
     if (file.rack().railLength().isEmpty()) {
       assertSnapped(rack, rack.rail().length());
     }
@@ -121,12 +128,9 @@ class SizingPropertyTest {
 
   @Property(tries = 60)
   void evenOpeningsDifferByLessThanTwoIncrements(@ForAll("solvable") String yaml) throws Exception {
-    Rack rack = Sizing.solve(read(yaml));
-    List<Length> evens =
-        chain(rack, "height").links().stream()
-            .filter(link -> link.solved() && link.name().equals("clear"))
-            .map(Chain.Link::length)
-            .toList();
+    RackFile file = read(yaml);
+    Rack rack = Sizing.solve(file);
+    List<Length> evens = evens(file, rack);
 
     Length most = evens.stream().reduce(Length.ZERO, Length::max);
     Length least = evens.stream().reduce(most, Length::min);
@@ -149,17 +153,31 @@ class SizingPropertyTest {
     assertTrue(unevenness.nanometres() <= 1, "dowels lie symmetrically, to the nanometre");
   }
 
-  @Property(tries = 150)
+  @Property(tries = 200)
   void eachProposedChangeAloneGivesARackThatCloses(@ForAll("any") String yaml) throws Exception {
     List<Problem> problems = problems(yaml, List.of());
     for (Problem problem : problems) {
       for (Problem.Change change : problem.changes()) {
         List<Problem> left = problems(yaml, List.of(change.setting()));
         assertTrue(
-            left.size() < problems.size()
-                && left.stream().noneMatch(p -> p.place().toString().startsWith("--set")),
+            left.size() < problems.size() && places(problems).containsAll(places(left)),
             () -> change + " for " + problem + " leaves " + left);
       }
+    }
+  }
+
+  /** However many problems there are: each step has fewer, so the last one closes. */
+  @Property(tries = 100)
+  void whoeverFollowsTheProposalsOneAfterAnotherComesToAnEnd(
+      @ForAll("any") String yaml, @ForAll Random which) throws Exception {
+    List<String> settings = new ArrayList<>();
+    List<Problem> problems = problems(yaml, settings);
+    for (List<Problem.Change> next = changes(problems); !next.isEmpty(); next = changes(problems)) {
+      settings.add(next.get(which.nextInt(next.size())).setting());
+      List<Problem> left = problems(yaml, settings);
+      int before = problems.size();
+      assertTrue(left.size() < before, () -> settings + " leaves " + left);
+      problems = left;
     }
   }
 
@@ -193,6 +211,34 @@ class SizingPropertyTest {
     } catch (RackFileException e) {
       return e.problems();
     }
+  }
+
+  private static List<Place> places(List<Problem> problems) {
+    return problems.stream().map(Problem::place).toList();
+  }
+
+  private static List<Problem.Change> changes(List<Problem> problems) {
+    return problems.stream().flatMap(problem -> problem.changes().stream()).toList();
+  }
+
+  /** The even openings from the floor up; all where the file gives none and holds nothing. */
+  private static List<Length> evens(RackFile file, Rack rack) {
+    Optional<List<RackFile.Opening>> given = file.rack().openings().map(Given::value);
+    if (given.isEmpty()) {
+      return file.rack().upright().isPresent() ? rack.openings() : List.of();
+    }
+    List<Boolean> even =
+        given.get().stream()
+            .flatMap(
+                opening ->
+                    Collections.nCopies(
+                        opening.count(), opening.clear().value() instanceof RackFile.Clear.Even)
+                        .stream())
+            .toList();
+    return IntStream.range(0, even.size())
+        .filter(even::get)
+        .mapToObj(rack.openings()::get)
+        .toList();
   }
 
   private static void assertSums(Rack rack, String chain, Length whole) {

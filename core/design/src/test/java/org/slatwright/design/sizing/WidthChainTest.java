@@ -157,10 +157,10 @@ class WidthChainTest {
   }
 
   @Test
-  void theInteriorWidthMustBeGiven() {
+  void aRackOfUnknownWidthSaysWhatToGive() {
     assertEquals(
-        "rack.interior-width, the clear width between two frames, must be given: it is not worked"
-            + " out from anything else yet",
+        "nothing says how wide the rack is: give rack.interior-width (the clear width between two"
+            + " frames) or holds (what it must take)",
         problem(HERB_RACK).message());
   }
 }
