@@ -17,7 +17,7 @@ final class Cautions implements Rule {
 
   /** Of what the species tables hold: OSHA, wood dust (found in a university's fact sheet). */
   private static final List<String> SENSITISING =
-      List.of("western redcedar", "northern red oak", "white oak", "black walnut");
+      List.of("western redcedar", "northern red oak", "white oak", "european oak", "black walnut");
 
   private static final List<Caution> ALL =
       List.of(

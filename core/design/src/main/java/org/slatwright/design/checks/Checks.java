@@ -33,6 +33,9 @@ public final class Checks {
           new Stability(),
 
           // movement of the wood
+          new SlatGaps(),
+          new DowelPairMovement(),
+          new Dampness(),
 
           // tools and timber
           new BitReach(),

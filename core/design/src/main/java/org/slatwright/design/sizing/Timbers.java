@@ -1,8 +1,8 @@
 package org.slatwright.design.sizing;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.slatwright.design.rackfile.Given;
+import org.slatwright.design.rackfile.NearestKey;
 import org.slatwright.design.wood.Species;
 import org.slatwright.design.wood.StrengthClass;
 import org.slatwright.design.wood.Timber;
@@ -18,26 +18,44 @@ record Timbers(String name, Timber frame, Timber slats) {
   private static final String USUAL_SPECIES = "norway spruce";
 
   static Timbers choose(Worksheet sheet) {
-    Optional<String> given = sheet.file().timber().frame().species().map(Given::value);
-    if (given.isEmpty()) {
-      sheet.note(KEY, "reckoned as " + USUAL_SPECIES, "give " + KEY + " if yours is another");
+    Optional<NamedWood> given =
+        sheet.file().timber().frame().species().map(Given::value).map(NamedWood::of);
+    NamedWood wood = given.orElseGet(() -> NamedWood.of(USUAL_SPECIES));
+    Species species = wood.known().orElseGet(() -> guessed(sheet, wood));
+    StrengthClass grade = wood.grade().orElseGet(() -> ungraded(species));
+    if (given.isEmpty() || wood.grade().isEmpty()) {
+      tellGrade(sheet, species, grade);
     }
-    String name = given.orElse(USUAL_SPECIES);
-    Species species = species(name);
-    StrengthClass grade =
-        species.kind() == Species.Kind.SOFTWOOD ? StrengthClass.C16 : StrengthClass.D24;
     boolean reclaimed = !sheet.file().timber().slats().boards().isEmpty();
     Timber frame = new Timber(species, grade);
     Timber slats = reclaimed ? new Timber(species, StrengthClass.C14) : frame;
-    return new Timbers(name, frame, slats);
+    return new Timbers(wood.written(), frame, slats);
   }
 
-  private static Species species(String name) {
-    String wanted = name.toLowerCase(Locale.ROOT);
-    return named(wanted).or(() -> named(USUAL_SPECIES)).orElseThrow();
+  /** One above the lowest softwood class, and the lowest hardwood class: our choice. */
+  private static StrengthClass ungraded(Species species) {
+    return species.kind() == Species.Kind.SOFTWOOD ? StrengthClass.C16 : StrengthClass.D18;
   }
 
-  private static Optional<Species> named(String name) {
-    return Species.all().stream().filter(species -> species.name().equals(name)).findFirst();
+  private static void tellGrade(Worksheet sheet, Species species, StrengthClass grade) {
+    String stamped = species.kind() == Species.Kind.SOFTWOOD ? "C24" : "D30";
+    sheet.note(
+        KEY,
+        "reckoned as %s of strength class %s, as stock without a grade stamp is"
+            .formatted(species.name(), grade),
+        "write species: %s %s if yours is stamped %s".formatted(species.name(), stamped, stamped));
+  }
+
+  private static Species guessed(Worksheet sheet, NamedWood wood) {
+    Optional<String> near = NearestKey.to(wood.species(), Species.names());
+    Species species =
+        near.or(() -> Optional.of(USUAL_SPECIES)).flatMap(Species::named).orElseThrow();
+    sheet.warn(
+        KEY,
+        "no numbers are known of %s: reckoned as %s".formatted(wood.species(), species.name()),
+        near.map(name -> "if that is right, write species: " + name)
+            .orElse(
+                "write the name of a wood as strong and heavy, such as scots pine or white oak"));
+    return species;
   }
 }

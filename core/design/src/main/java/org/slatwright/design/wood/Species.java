@@ -1,6 +1,7 @@
 package org.slatwright.design.wood;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -37,6 +38,19 @@ public record Species(
   /** Every species known, softwoods first. */
   public static List<Species> all() {
     return SpeciesTable.ALL;
+  }
+
+  /**
+   * The species that makers call so, by its name, its botanical name or one of the trade; case,
+   * blanks and hyphens do not count.
+   */
+  public static Optional<Species> named(String name) {
+    return SpeciesNames.find(name);
+  }
+
+  /** Every name but the botanical ones that {@link #named} knows. */
+  public static List<String> names() {
+    return SpeciesNames.all();
   }
 
   /** Mass over volume at a moisture content in percent, kg/m³ (Wood Handbook, chapter 4). */

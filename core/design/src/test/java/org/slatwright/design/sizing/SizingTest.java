@@ -165,7 +165,9 @@ class SizingTest {
     Rack rack = solve(SEED_TRAYS);
 
     assertEquals("norway spruce", rack.species());
-    assertEquals("reckoned as norway spruce", note(rack, "timber.frame.species"));
+    assertEquals(
+        "reckoned as norway spruce of strength class C16, as stock without a grade stamp is",
+        note(rack, "timber.frame.species"));
   }
 
   @Test

@@ -1,0 +1,85 @@
+package org.slatwright.design.checks;
+
+import java.util.stream.Stream;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.design.mechanics.Moisture;
+import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Rack.SlatRow;
+
+/**
+ * Whether the gaps of a shelf stay open when its slats swell. Slats are taken as flat-sawn, which
+ * swells most ({@link Moisture#changeOverWideRange} with the tangential coefficient), as wide as
+ * planned when built at the middle of the year's moisture, and each held by its fixings about its
+ * own middle. A slat that reaches the upright is pushed into its gap. The rails under them run
+ * along the grain and keep their length.
+ */
+final class SlatGaps implements Rule {
+
+  @Override
+  public Stream<Finding> check(Design design) {
+    Rack rack = design.rack();
+    double left = left(rack);
+    boolean open = left > 0;
+    Figures figures = new Figures(rack.units());
+    String what = rack.slats().count() == 1 ? "the slat to the uprights" : "the slats";
+    return Stream.of(
+        new Finding(
+            open ? Finding.Severity.NOTE : Finding.Severity.WARNING,
+            "slat-gaps",
+            "slats.gap",
+            "least gap between %s at the dampest of the year, %s %% moisture %s, if built at %s %%"
+                .formatted(
+                    what,
+                    figures.number(rack.climate().dampest()),
+                    rack.climate().word(),
+                    figures.number(rack.climate().usual())),
+            open ? figures.distance(left) : "none: they press by " + figures.distance(-left),
+            "more than 0",
+            open ? "" : advice(rack, figures),
+            "Wood Handbook, chapter 13"));
+  }
+
+  /** The least gap left, in mm; with one slat the room to both uprights; negative when pressed. */
+  private static double left(Rack rack) {
+    SlatRow row = rack.slats();
+    double swelling = swelling(rack);
+    if (row.count() == 1) {
+      return row.frontMargin().plus(row.backMargin()).inMm() - swelling;
+    }
+    double front = push(row.frontMargin(), swelling);
+    double back = push(row.backMargin(), swelling);
+    return row.gap().inMm() - swelling - (row.count() == 2 ? front + back : Math.max(front, back));
+  }
+
+  /** How far an end slat is moved by the upright. */
+  private static double push(Length margin, double swelling) {
+    return Math.max(0, swelling / 2 - margin.inMm());
+  }
+
+  private static double swelling(Rack rack) {
+    return Moisture.changeOverWideRange(
+        rack.slats().width().inMm(),
+        rack.slatTimber().species().tangential(),
+        rack.climate().usual(),
+        rack.climate().dampest());
+  }
+
+  /** Enough for any margin, since a wider gap takes from it. */
+  private static String advice(Rack rack, Figures figures) {
+    SlatRow row = rack.slats();
+    if (row.count() == 1) {
+      Length rail = row.width().plus(justAbove(rack, swelling(rack)));
+      return "rack.rail-length of at least " + figures.length(rail);
+    }
+    Length gap = justAbove(rack, 2 * swelling(rack));
+    long fitting = rack.rail().length().plus(gap).wholeTimes(row.width().plus(gap));
+    return "slats.gap of at least %s, with slats.per-shelf of %s"
+        .formatted(figures.length(gap), Math.min(row.count(), fitting));
+  }
+
+  private static Length justAbove(Rack rack, double mm) {
+    Length nearest = Length.roundedMm(mm);
+    return nearest.plus(new Length(1)).snappedUp(rack.increment());
+  }
+}
