@@ -8,6 +8,7 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.api.plan.Jig;
+import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether the dowel bit reaches the bottom of its hole: through the guide of the jig, the upright
@@ -103,7 +104,7 @@ final class BitReach implements Rule {
               : "the flutes of " + bit + " of the usual length are too short to reach" + way(),
           show(flute.get()),
           atLeast(),
-          reaches ? "" : longer() + ", and give its reach",
+          reaches ? "" : longer(),
           FLUTE_SOURCE);
     }
 
@@ -119,8 +120,9 @@ final class BitReach implements Rule {
     }
 
     private String longer() {
-      return "take a bit with shop.bit-reach of "
-          + show(throughJig.snappedUp(design.rack().increment()));
+      Length enough = throughJig.snappedUp(design.rack().increment());
+      return "take a longer bit and set shop.bit-reach="
+          + new Spelling(design.rack().units()).length(enough);
     }
 
     private String atLeast() {

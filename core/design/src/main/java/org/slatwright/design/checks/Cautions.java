@@ -30,9 +30,9 @@ final class Cautions implements Rule {
               "load",
               rack -> true,
               rack ->
-                  "Write the load on the rack, %s evenly on each shelf, and let nobody climb, stand"
+                  "Once no error and no warning is left, write the load on the rack: %s evenly on"
                           .formatted(rack.load().withUnit(rack.units()))
-                      + " or sit on it.",
+                      + " each shelf. Let nobody climb, stand or sit on it.",
               "marking of EN 16122 (from memory)"),
           always(
               "tipping",

@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether a child's finger can be trapped between two slats: it goes into a gap of more than 7 mm
@@ -34,7 +35,8 @@ final class FingerGaps implements Rule {
             + figures.distance(HOLDS_FROM.inMm())
             + " and "
             + figures.distance(HOLDS_TO.inMm()),
-        "where children come near, slats.gap of " + figures.length(narrower(rack)),
+        "where children come near, set slats.gap="
+            + new Spelling(rack.units()).length(narrower(rack)),
         "EN 16121, EN 14749 (from memory)");
   }
 

@@ -11,6 +11,7 @@ import org.slatwright.api.model.Point3;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether the drilling jig, set on the upper edge of every rail in turn, has room there: clear of
@@ -114,10 +115,11 @@ record JigClearance(Rack rack, Jig jig, Figures figures) {
                     + " end of the upright; lay that end over the edge of the bench",
                 figures.length(beyond),
                 "",
-                key
-                    + " of "
-                    + figures.length(now.plus(beyond).snappedUp(rack.increment()))
-                    + " keeps it on the upright"))
+                "or set "
+                    + key
+                    + "="
+                    + new Spelling(rack.units())
+                        .length(now.plus(beyond).snappedUp(rack.increment()))))
         : Optional.empty();
   }
 

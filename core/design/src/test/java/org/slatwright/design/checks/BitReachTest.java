@@ -21,7 +21,7 @@ import org.slatwright.api.plan.Finding.Severity;
 /** 44 of upright and 35 + 2 of hole are 81; the guide of five plates of 6 stands 30 in front. */
 class BitReachTest {
 
-  private static final Pattern REACH = Pattern.compile("shop.bit-reach of (\\d+) mm");
+  private static final Pattern REACH = Pattern.compile("shop.bit-reach=(\\d+)");
 
   /** DIN 338, flute lengths of the jobber series; from memory. */
   @ParameterizedTest

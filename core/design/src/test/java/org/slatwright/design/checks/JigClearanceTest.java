@@ -30,7 +30,7 @@ class JigClearanceTest {
   private static final String RULE = "jig-clearance";
   private static final String BETWEEN = "jig between two rails";
   private static final Pattern OPENINGS = Pattern.compile("openings of at least (\\d+) mm");
-  private static final Pattern END = Pattern.compile("(rack\\.\\w+) of (\\d+) mm");
+  private static final Pattern END = Pattern.compile("(rack\\.\\w+)=(\\d+)");
 
   @Test
   void onAnOrdinaryRackOnlyTheBlocksAreSaid() throws Exception {
