@@ -36,7 +36,7 @@ final class DowelPairMovement implements Rule {
             + " % moisture",
         figures.distance(movement),
         "at most " + figures.distance(LIMIT_MM),
-        well ? "" : "joint.dowels of 1, or timber.rails.section of stock that stands less high",
+        well ? "" : "set joint.dowels=1, or take rails that stand less high",
         "Wood Handbook, chapter 13; limit: common practice, no source");
   }
 

@@ -6,6 +6,7 @@ import org.slatwright.api.plan.Finding;
 import org.slatwright.design.mechanics.Moisture;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Rack.SlatRow;
+import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether the gaps of a shelf stay open when its slats swell. Slats are taken as flat-sawn, which
@@ -36,7 +37,7 @@ final class SlatGaps implements Rule {
                     figures.number(rack.climate().usual())),
             open ? figures.distance(left) : "none: they press by " + figures.distance(-left),
             "more than 0",
-            open ? "" : advice(rack, figures),
+            open ? "" : advice(rack),
             "Wood Handbook, chapter 13"));
   }
 
@@ -66,16 +67,17 @@ final class SlatGaps implements Rule {
   }
 
   /** Enough for any margin, since a wider gap takes from it. */
-  private static String advice(Rack rack, Figures figures) {
+  private static String advice(Rack rack) {
+    Spelling spelling = new Spelling(rack.units());
     SlatRow row = rack.slats();
     if (row.count() == 1) {
       Length rail = row.width().plus(justAbove(rack, swelling(rack)));
-      return "rack.rail-length of at least " + figures.length(rail);
+      return "set rack.rail-length=" + spelling.length(rail);
     }
     Length gap = justAbove(rack, 2 * swelling(rack));
     long fitting = rack.rail().length().plus(gap).wholeTimes(row.width().plus(gap));
-    return "slats.gap of at least %s, with slats.per-shelf of %s"
-        .formatted(figures.length(gap), Math.min(row.count(), fitting));
+    return "set slats.gap=%s with slats.per-shelf=%s"
+        .formatted(spelling.length(gap), Math.min(row.count(), fitting));
   }
 
   private static Length justAbove(Rack rack, double mm) {

@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.design.checks.Told.BULBS;
 import static org.slatwright.design.checks.Told.ORCHIDS;
 
-import java.util.Arrays;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -19,9 +17,6 @@ import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.wood.Climate;
 
 class SlatGapsTest {
-
-  private static final Pattern ADVICE =
-      Pattern.compile("slats.gap of at least (.*?)(?: mm|\")?, with slats.per-shelf of (\\d+)");
 
   /**
    * Wood Handbook, chapter 13, with C_T 0.00216 of ponderosa pine (table 13-5), so S 6.2: 89 x 2.5
@@ -66,7 +61,7 @@ class SlatGapsTest {
     Finding found = Told.of(ORCHIDS, tight).the("slat-gaps");
     assertEquals(Severity.WARNING, found.severity());
 
-    tight[2] = found.advice().replace(" of at least ", "=").replace(" mm", "");
+    tight[2] = Advice.changes(found).get(0).get(0);
 
     assertEquals(Severity.NOTE, Told.of(ORCHIDS, tight).the("slat-gaps").severity());
   }
@@ -124,11 +119,9 @@ class SlatGapsTest {
   private static void assertAdviceHelps(String yaml, String... settings) throws Exception {
     Finding before = Told.of(yaml, settings).the("slat-gaps");
     assertEquals(Severity.WARNING, before.severity(), before.toString());
-    Matcher advice = ADVICE.matcher(before.advice());
-    assertTrue(advice.matches(), before.advice());
-    String[] followed = Arrays.copyOf(settings, settings.length + 2);
-    followed[settings.length] = "slats.gap=" + advice.group(1);
-    followed[settings.length + 1] = "slats.per-shelf=" + advice.group(2);
+    List<List<String>> changes = Advice.changes(before);
+    assertEquals(1, changes.size(), before.advice());
+    String[] followed = Advice.joined(List.of(settings), changes.get(0)).toArray(String[]::new);
 
     Finding after = Told.of(yaml, followed).the("slat-gaps");
 
