@@ -32,13 +32,9 @@ final class Cautions implements Rule {
               rack ->
                   "Once no error and no warning is left, write the load on the rack: %s evenly on"
                           .formatted(rack.load().withUnit(rack.units()))
-                      + " each shelf. Let nobody climb, stand or sit on it.",
-              "marking of EN 16122 (from memory)"),
-          always(
-              "tipping",
-              "Anchor the rack to a stud or to masonry, not to plasterboard alone; heavy things low,"
-                  + " nothing on top that tempts a child to climb.",
-              "CPSC, Anchor It! (stud and heavy things low: from memory)"),
+                      + " each shelf. Let nobody climb, stand or sit on it, and put nothing on top"
+                      + " that tempts a child to climb.",
+              "marking of EN 16122 (from memory); CPSC, Anchor It!"),
           always(
               "eyes and ears",
               "Wear eye protection for every cut, hole and nail, and ear protection at saw and"
