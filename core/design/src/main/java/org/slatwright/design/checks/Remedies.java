@@ -42,8 +42,14 @@ record Remedies(Rack rack) {
         .map(least -> "timber.rails.section=" + spelling().pair(rail.width(), "x", least));
   }
 
-  /** The greatest width of a bay; none where it would be less than half as wide. */
+  /**
+   * The greatest width of a bay; none where it would be less than half as wide, or where things
+   * that the rack must hold have their say in its sizes.
+   */
   Optional<String> interiorWidth(Predicate<Length> holds) {
+    if (!rack.fits().isEmpty()) {
+      return Optional.empty();
+    }
     return greatest(rack.interiorWidth().half(), rack.interiorWidth(), holds)
         .map(most -> "rack.interior-width=" + spelling().length(most));
   }

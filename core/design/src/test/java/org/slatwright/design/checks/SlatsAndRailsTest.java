@@ -185,6 +185,15 @@ class SlatsAndRailsTest {
     }
   }
 
+  @Test
+  void aBayThatMustHoldThingsIsNotAdvisedNarrower() throws Exception {
+    String heavy = POT_STAND.replace("10 kg", "50 kg");
+    String holding = heavy + "holds: [ { name: pot, width: 90, depth: 90, height: 100 } ]\n";
+
+    assertTrue(Designs.finding("slat-sag", heavy).advice().contains("rack.interior-width="));
+    assertFalse(Designs.finding("slat-sag", holding).advice().contains("rack.interior-width="));
+  }
+
   private static SlatCase slat(String... settings) throws Exception {
     return SlatCase.of(Designs.of(POT_STAND, settings).rack());
   }
