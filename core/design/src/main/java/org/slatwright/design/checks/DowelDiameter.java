@@ -54,7 +54,8 @@ final class DowelDiameter implements Rule {
         "dowels",
         "dowels are thin for their stock; the forces on them are reckoned as they are",
         figures.length(rack.joint().diameter()),
-        "usually a third of " + figures.length(stock),
+        "usually %s to %s"
+            .formatted(figures.distance(stock.inMm() / 3), figures.distance(stock.inMm() / 2)),
         "",
         "common practice, no source");
   }

@@ -41,7 +41,7 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
     return new JointCase(rack, height, count, otherDiameter, otherEmbedment);
   }
 
-  /** The moment that a joint may bear in the plane of its frame, N·mm. */
+  /** The moment that a joint may bear in the plane of its frame for a short while, N·mm. */
   double safeMoment() {
     return joint().moment(dowel().safeWithdrawal());
   }
@@ -92,7 +92,8 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
 
   private DowelJoint joint() {
     double breadth = Length.min(rack.rail().width(), rack.upright().width()).inMm();
-    return new DowelJoint(height.minus(edge()).inMm(), breadth, bearing());
+    double pressed = rack.timber().crushingAtAPush(rack.climate()) / LOAD_FACTOR;
+    return new DowelJoint(height.minus(edge()).inMm(), breadth, pressed);
   }
 
   private Dowel dowel() {

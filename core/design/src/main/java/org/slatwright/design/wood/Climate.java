@@ -54,6 +54,11 @@ public enum Climate {
     return longTermFactor;
   }
 
+  /** k_mod of solid timber under a short push: EN 1995-1-1, table 3.1 (from memory). */
+  public double shortTermFactor() {
+    return this == OUTDOORS ? 0.7 : 0.9;
+  }
+
   /** k_def of solid timber: EN 1995-1-1, table 3.2. */
   public double creep() {
     return creep;

@@ -30,4 +30,9 @@ public record Timber(Species species, StrengthClass grade) {
   public double crushing(Climate climate) {
     return climate.longTermFactor() * grade.crushing() / SAFETY;
   }
+
+  /** Design compression strength across the grain under a short push, MPa. */
+  public double crushingAtAPush(Climate climate) {
+    return climate.shortTermFactor() * grade.crushing() / SAFETY;
+  }
 }

@@ -134,6 +134,26 @@ class ChecksPropertyTest {
     assertTrue(thick.strength().value() <= thin.strength().value());
   }
 
+  @Property(tries = 100)
+  void aThickerOrDeeperDowelNeverBearsLess(
+      @ForAll("racks") String yaml, @ForAll @IntRange(min = 1, max = 40) int more)
+      throws Exception {
+    JointCase joint = JointCase.of(Designs.of(yaml, List.of()).rack());
+    Length thicker = joint.diameter().plus(Length.mm(more));
+    Length deeper = joint.embedment().plus(Length.mm(more));
+
+    for (JointCase better :
+        List.of(
+            joint.withDowel(thicker, joint.embedment()),
+            joint.withDowel(joint.diameter(), deeper),
+            joint.withHeight(joint.height().plus(Length.mm(2 * more))))) {
+      assertTrue(better.safeForce() >= joint.safeForce());
+      assertTrue(better.safeTwist() >= joint.safeTwist());
+      assertTrue(better.safePull() >= joint.safePull());
+      assertTrue(better.safeMoment() >= joint.safeMoment());
+    }
+  }
+
   /** In any climate, of any species, and now and then with slats of boards a little too thin. */
   @Provide
   Arbitrary<String> racks() {
