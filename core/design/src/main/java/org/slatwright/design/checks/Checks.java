@@ -28,6 +28,15 @@ public final class Checks {
           new DowelWithdrawal(),
 
           // fixing, and what meets inside the wood
+          new FixingPenetration(),
+          new FixingWithdrawal(),
+          new FixingSplitting(),
+          new SidewaysPush(),
+          new FastenerMeetsDowel(),
+          new FastenersMeet(),
+          new FastenerComesOut(),
+          new HoleBreaksOut(),
+          new DowelsMeet(),
 
           // stability
           new Stability(),

@@ -27,11 +27,9 @@ final class FixingRule {
     this.through = slatThickness.plus(railHeight);
   }
 
-  static Optional<Rack.Fixing> choose(
-      Worksheet sheet, Section rail, Length slatThickness, Optional<DowelPattern> dowels) {
+  static Optional<Rack.Fixing> choose(Worksheet sheet, Section rail, Length slatThickness) {
     FixingRule rule = new FixingRule(sheet, rail.second(), slatThickness);
     Optional<Length> length = rule.asked.length().map(rule::checked).orElseGet(rule::chosen);
-    length.ifPresent(l -> dowels.ifPresent(d -> rule.warnOfDowels(rail, d, l)));
     return length.map(
         l -> new Rack.Fixing(rule.asked.kind(), l, rule.diameter(l), rule.asked.perEnd()));
   }
@@ -138,26 +136,6 @@ final class FixingRule {
 
   private Length step() {
     return sheet.metricOrInch(Length.mm(5), Length.inches(1, 4));
-  }
-
-  /** Where a dowel leaves no room beside it, what reaches down to it runs into it. */
-  private void warnOfDowels(Section rail, DowelPattern dowels, Length length) {
-    Length highest = dowels.heights().get(dowels.heights().size() - 1);
-    Length down = through.minus(highest).minus(dowels.diameter().half());
-    boolean passes =
-        !dowels.diameter().plus(diameter(length).times(2)).isMoreThan(rail.first())
-            || !length.isMoreThan(down);
-    if (!passes) {
-      sheet.warn(
-          KEY,
-          "a %s of %s does not pass beside dowels of %s in rails %s wide"
-              .formatted(
-                  asked.kind().word(),
-                  sheet.show(diameter(length)),
-                  sheet.show(dowels.diameter()),
-                  sheet.show(rail.first())),
-          "thinner dowels, or " + asked.kind().word() + "s away from the ends of the rails");
-    }
   }
 
   private List<Problem.Change> changes() {

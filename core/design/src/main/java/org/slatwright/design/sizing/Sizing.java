@@ -40,7 +40,7 @@ public final class Sizing {
     row = slat.flatMap(s -> SlatRowChain.close(sheet, things, rowSizes(s, leastRail())));
     width = WidthChain.close(sheet, things, rail.first(), slat.map(Section::second));
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
-    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first(), pattern));
+    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first()));
     dowel.map(DowelChain::length).ifPresent(new LongestStock(sheet)::checkDowels);
     checkBoards();
     NotUsedYet.tell(sheet);

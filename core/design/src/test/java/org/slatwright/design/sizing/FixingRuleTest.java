@@ -7,7 +7,6 @@ import static org.slatwright.design.sizing.Solving.problem;
 import static org.slatwright.design.sizing.Solving.provenChanges;
 import static org.slatwright.design.sizing.Solving.solve;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
@@ -158,36 +157,6 @@ class FixingRuleTest {
     assertEquals(
         List.of("joint.fixing.length=45"),
         provenChanges(problem, BULB_RACK, "joint.fixing.length=18"));
-  }
-
-  @Test
-  void aDowelThatLeavesNoRoomBesideItIsWarnedOf() throws Exception {
-    // 36 + 2 x 4 = 44 passes, 37 + 2 x 4 = 45 does not
-    String screws = "joint.fixing.kind=screw";
-    String subject = "joint.fixing.length";
-
-    assertEquals(
-        "screws of 45 mm: about 2 1/2 times the slats' thickness",
-        note(solve(BULB_RACK, screws, "timber.dowel.diameter=36", "joint.embedment=35"), subject));
-    Rack rack = solve(BULB_RACK, screws, "timber.dowel.diameter=37", "joint.embedment=35");
-
-    assertEquals(
-        List.of("a screw of 4 mm does not pass beside dowels of 37 mm in rails 44 mm wide"),
-        warnings(rack));
-  }
-
-  @Test
-  void whatEndsAboveTheDowelPassesIt() throws Exception {
-    // the dowel lies 22 - 18.5 = 3.5 below the top of the rail, the slat is 18 thick
-    String[] settings = {
-      "joint.fixing.kind=screw", "timber.dowel.diameter=37", "joint.embedment=35"
-    };
-    List<String> all = new ArrayList<>(List.of(settings));
-
-    all.add("joint.fixing.length=21.5");
-    assertEquals(List.of(), warnings(solve(BULB_RACK, all)));
-    all.add("joint.fixing.length=22");
-    assertEquals(1, warnings(solve(BULB_RACK, all)).size());
   }
 
   private static Rack.Fixing brads(String length, String diameter) {

@@ -1,0 +1,104 @@
+package org.slatwright.design.checks;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.design.mechanics.Tipping;
+import org.slatwright.design.sizing.Rack;
+
+/**
+ * Whether brads and screws are drawn out of the rails: {@code 54.12·G^2.5·D·L} of a brad, {@code
+ * 108.25·G²·D·L} of a screw (Wood Handbook, eq. 8-1 and 8-10), of which a sixth is used.
+ *
+ * <p>Two cases of our own: someone lifts the empty rack by two rows of slats of the top shelf, and
+ * one thing as heavy as all that may stand in a bay rests on the ends of two slats beyond the
+ * frames, so that each turns over the outer face of its rail and pulls at its next bearing: {@code
+ * W·(a/2)/L}. What the slat weighs helps, and is left out.
+ */
+final class FixingWithdrawal implements Rule {
+
+  private static final String NAME = "fixing-withdrawal";
+  private static final int TWO_HANDS = 2;
+
+  @Override
+  public Stream<Finding> check(Design design) {
+    Stream<Finding> lifting = Stream.of(lifting(design));
+    return design.rack().slats().overhang().isZero()
+        ? lifting
+        : Stream.concat(lifting, Stream.of(prising(design)));
+  }
+
+  private static Finding lifting(Design design) {
+    FixingCase fixing = new FixingCase(design.rack());
+    Reckoned pull = fixing.pull(lift(design, design.rack().fixing().perEnd()));
+    return finding(
+        fixing,
+        pull,
+        fixing.plural() + " when lifted",
+        "pull on each when the empty rack is lifted by two slats of the top shelf",
+        pull.holds() ? "" : liftAdvice(design, fixing));
+  }
+
+  private static String liftAdvice(Design design, FixingCase fixing) {
+    Optional<String> more =
+        IntStream.rangeClosed(design.rack().fixing().perEnd() + 1, fixing.mostPerEnd())
+            .filter(count -> fixing.pull(lift(design, count)).holds())
+            .mapToObj(count -> "joint.fixing.per-end=" + count)
+            .findFirst();
+    String frames = "lift it by the frames, never by slats";
+    return more.map(change -> frames + "; to be on the safe side set " + change).orElse(frames);
+  }
+
+  /** N on each of them. */
+  private static double lift(Design design, int perEnd) {
+    Rack rack = design.rack();
+    int rows = Math.min(TWO_HANDS, rack.slats().count());
+    int bearings = rack.slats().lengths().size() == 1 ? rack.frames() : 2 * rack.bays();
+    double weight = design.quantities().mass().kg() * Tipping.GRAVITY;
+    return weight / (rows * bearings * perEnd);
+  }
+
+  private static Finding prising(Design design) {
+    FixingCase fixing = new FixingCase(design.rack());
+    SlatCase slat = SlatCase.of(design.rack());
+    Function<SlatCase, Reckoned> rule = each -> fixing.pull(prise(each));
+    Reckoned pull = rule.apply(slat);
+    Remedies remedies = new Remedies(design.rack());
+    return finding(
+        fixing,
+        pull,
+        SlatAdvice.OVERHANG,
+        "pull on each of the %s at the next bearing with %s as one thing on two slat ends"
+            .formatted(fixing.plural(), new Figures(design.rack().units()).mass(slat.bayMass())),
+        pull.holds()
+            ? ""
+            : Remedies.anyOf(
+                List.of(
+                    remedies.overhang(size -> rule.apply(slat.withOverhang(size)).holds()),
+                    remedies.load(load -> rule.apply(slat.withLoad(load)).holds()))));
+  }
+
+  /** N on each of them. */
+  private static double prise(SlatCase slat) {
+    return slat.overhang().isZero()
+        ? 0
+        : slat.oneThing() * (slat.reach() / 2) / slat.span() / slat.rack().fixing().perEnd();
+  }
+
+  private static Finding finding(
+      FixingCase fixing, Reckoned pull, String subject, String message, String advice) {
+    Figures figures = new Figures(fixing.rack().units());
+    return new Finding(
+        pull.severity(),
+        NAME,
+        subject,
+        message,
+        figures.force(pull.value()),
+        "at most " + figures.force(pull.most()),
+        advice,
+        FixingCase.SOURCE + "; the case is our own");
+  }
+}

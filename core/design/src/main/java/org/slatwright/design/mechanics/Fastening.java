@@ -1,0 +1,36 @@
+package org.slatwright.design.mechanics;
+
+/**
+ * What a nail or screw in side grain holds at the utmost: Wood Handbook (FPL-GTR-282, 2021),
+ * chapter 8. For wood of a gravity of 0.29 to 0.74 that was dry when it was driven and stays so;
+ * the average of tests, so a share of it is used.
+ */
+public sealed interface Fastening permits Nail, Screw {
+
+  /** Of the shank, mm. */
+  double diameter();
+
+  /**
+   * The pull along the shank that draws it out, N.
+   *
+   * @param gravity of the wood that holds it, oven-dry mass over volume at 12 % moisture
+   * @param depth of nail, or of thread, in that wood, mm
+   */
+  double withdrawal(double gravity, double depth);
+
+  /**
+   * How much less is used of what tests gave: 5 to 6, the chapter's practice (from memory), and
+   * here the greater of both; the design values of the NDS, 1380·G^2.5·D lbf an inch, are 1/5.7.
+   */
+  double SAFETY = 6;
+
+  /**
+   * The least depth in the wood that holds it at which all of its strength is reached: 14 diameters
+   * in light wood (G up to 0.42), 10 in heavy (from 0.61), and between them in proportion, which is
+   * our reading; mm.
+   */
+  default double leastDepth(double gravity) {
+    double heavy = Math.min(1, Math.max(0, (gravity - 0.42) / (0.61 - 0.42)));
+    return diameter() * (14 - 4 * heavy);
+  }
+}

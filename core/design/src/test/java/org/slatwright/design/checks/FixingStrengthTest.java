@@ -1,0 +1,139 @@
+package org.slatwright.design.checks;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.slatwright.design.checks.Told.ORCHIDS;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Finding.Severity;
+import org.slatwright.design.sizing.Rack;
+
+class FixingStrengthTest {
+
+  private static final String PINE = "timber.frame.species=ponderosa pine";
+
+  /** The worked example of equation 8-1: 138.01 N for 21 mm of 1.2 mm in wood of 0.40; 14 D. */
+  @Test
+  void aBradOfTheWorkedExampleHoldsAsMuch() throws Exception {
+    String[] brads = {PINE, "joint.fixing={length: 39, diameter: 1.2}"};
+    FixingCase fixing = new FixingCase(Designs.of(ORCHIDS, brads).rack());
+
+    assertEquals(138.01, fixing.withdrawal(), 0.005);
+    assertEquals(138.01 / 6, fixing.pull(1).most(), 0.001);
+    Finding finding = Designs.finding("fixing-penetration", ORCHIDS, brads);
+    assertEquals("21 mm", finding.value());
+    assertEquals("at least 17 mm", finding.limit());
+    assertEquals(Severity.NOTE, finding.severity());
+  }
+
+  /** Ponderosa: 14 × 1.2 = 16.8, so 34.8 through 18 mm. */
+  @ParameterizedTest
+  @CsvSource({"34.7, WARNING", "34.8, NOTE"})
+  void aBradLessDeepThanFourteenDiametersIsWarnedOf(String length, Severity severity)
+      throws Exception {
+    String fixing = "joint.fixing={length: " + length + ", diameter: 1.2}";
+
+    assertEquals(severity, Designs.finding("fixing-penetration", ORCHIDS, PINE, fixing).severity());
+  }
+
+  @Test
+  void theDepthAdvisedIsDeepEnough() throws Exception {
+    String fixing = "joint.fixing={length: 25, diameter: 1.6}";
+    Finding finding = Designs.finding("fixing-penetration", ORCHIDS, fixing);
+    assertEquals(Severity.WARNING, finding.severity());
+
+    List<List<String>> changes = Advice.changes(finding);
+    assertEquals(1, changes.size(), finding.advice());
+    for (List<String> change : changes) {
+      assertHolds("fixing-penetration", Advice.joined(List.of(fixing), change));
+    }
+  }
+
+  /** The rack hangs on two slats with two brads on each of two frames: eight. */
+  @Test
+  void aLiftedRackHangsOnEightBrads() throws Exception {
+    Design design = Designs.of(ORCHIDS);
+    Finding finding = new FixingWithdrawal().check(design).findFirst().orElseThrow();
+    double each = design.quantities().mass().kg() * 9.80665 / 8;
+
+    assertEquals(new Figures(design.rack().units()).force(each), finding.value());
+  }
+
+  @Test
+  void prisingIsSaidWhereSlatsReachOutAlone() throws Exception {
+    assertEquals(1, Designs.findings("fixing-withdrawal", ORCHIDS).size());
+    String[] heavy = {"slats.overhang=300", "load.per-shelf=300kg"};
+    Finding prised = Designs.findings("fixing-withdrawal", ORCHIDS, heavy).get(1);
+
+    assertFalse(prised.severity() == Severity.NOTE, prised.toString());
+    assertEquals(2, Advice.changes(prised).size(), prised.advice());
+  }
+
+  /**
+   * By hand: 24 bearings of two brads at a mean lever of half the rail, 22 mm, all of the edge's
+   * crushing left out, hold no less than is reckoned.
+   */
+  @Test
+  void thePushIsThatOfVirtualWorkOverAllBearings() throws Exception {
+    Design design = Designs.of(ORCHIDS);
+    Rack rack = design.rack();
+    double pull = new FixingCase(rack).withdrawal() / 6;
+    double height = rack.upright().length().inMm();
+    double byHand = 24 * 2 * pull * 22 / height;
+    String value = Designs.finding("sideways-push", ORCHIDS).value();
+    double reckoned = Double.parseDouble(value.replace(" N", ""));
+
+    assertTrue(reckoned <= byHand + 0.5 && reckoned > 0.95 * byHand, value + ", " + byHand);
+  }
+
+  @Test
+  void whatIsAdvisedAgainstLeaningHoldsThePush() throws Exception {
+    Finding finding = Designs.finding("sideways-push", ORCHIDS);
+    assertEquals(Severity.WARNING, finding.severity());
+    assertTrue(finding.advice().contains("brace"), finding.advice());
+
+    List<List<String>> changes = Advice.changes(finding);
+    assertFalse(changes.isEmpty(), finding.advice());
+    for (List<String> change : changes) {
+      assertHolds("sideways-push", change);
+    }
+  }
+
+  /** EN 1995-1-1, table 8.2 (from memory): 3 diameters to an edge in a pilot hole. */
+  @ParameterizedTest
+  @CsvSource({"1.2, NOTE", "6, WARNING"})
+  void aScrewTooThickForTheEdgeSplitsIt(String diameter, Severity severity) throws Exception {
+    Finding finding =
+        Designs.finding(
+            "fixing-splitting",
+            ORCHIDS,
+            "joint.fixing={kind: screw, length: 45, diameter: " + diameter + "}");
+
+    assertEquals(severity, finding.severity(), finding.toString());
+    assertTrue(finding.advice().contains("pilot holes of"), finding.advice());
+  }
+
+  /** Common practice, from memory: 0.75 of 4 mm in softwood, 0.9 in hardwood. */
+  @ParameterizedTest
+  @CsvSource({"norway spruce, 3 mm", "white oak, 3.6 mm"})
+  void hardwoodTakesAWiderPilotHole(String species, String pilot) throws Exception {
+    Finding finding =
+        Designs.finding(
+            "fixing-splitting",
+            ORCHIDS,
+            "timber.frame.species=" + species,
+            "joint.fixing={kind: screw, length: 45, diameter: 4}");
+
+    assertTrue(finding.advice().contains("pilot holes of " + pilot), finding.advice());
+  }
+
+  private static void assertHolds(String rule, List<String> settings) throws Exception {
+    List<Finding> found = Designs.findings(rule, ORCHIDS, settings.toArray(String[]::new));
+    assertEquals(Severity.NOTE, found.get(0).severity(), settings + " " + found);
+  }
+}
