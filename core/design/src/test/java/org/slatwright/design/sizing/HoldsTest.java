@@ -101,6 +101,31 @@ class HoldsTest {
   }
 
   @Test
+  void gapsWiderThanUsualAreWarnedOfWhereTheNumberOfSlatsAsksForThem() throws Exception {
+    // (569 - 475) / 4 = 23.5, and the usual gaps are 3 to 20
+    Rack rack = solve(SEED_TRAYS, "slats.per-shelf=5");
+
+    assertEquals(Length.mm(569), rack.rail().length());
+    assertEquals(
+        "the gap between slats is 23 mm, outside the usual 3 mm to 20 mm", note(rack, "slats.gap"));
+  }
+
+  @Test
+  void slatsThatCannotReachFarEnoughAreAnErrorWithTheNumberThatCan() throws Exception {
+    // 5 x 95 + 4 x 20 = 555; 569 - 555 = 14; 6 x 95 + 5 x 11 = 625
+    String range = "slats.gap-range=3..20";
+    Rack rack = solve(SEED_TRAYS, "slats.per-shelf=5", range);
+
+    assertEquals(Length.mm(555), rack.rail().length());
+    assertEquals(
+        List.of(
+            "error seed tray: 14 mm too deep for the rails: 569 mm, at most 555 mm"
+                + " (slats.per-shelf=6)"),
+        found(rack));
+    assertEquals(List.of(), found(solve(SEED_TRAYS, "slats.per-shelf=6", range)));
+  }
+
+  @Test
   void slatsThatReachFarEnoughAnywayKeepTheirUsualGap() throws Exception {
     // 6 x 95 + 5 x 11 = 625
     Rack rack = solve(SEED_TRAYS, "slats.per-shelf=6");

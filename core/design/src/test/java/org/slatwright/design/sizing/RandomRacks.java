@@ -23,12 +23,17 @@ public final class RandomRacks {
 
   /** Well-formed files; many of them do not close. */
   public static Arbitrary<String> any() {
-    return Arbitraries.of(Unit.values()).flatMap(RandomRacks::in).withoutEdgeCases();
+    return Arbitraries.of(Unit.values())
+        .flatMap(unit -> in(new Sizes(unit), Arbitraries.of(true, false)))
+        .withoutEdgeCases();
   }
 
-  /** Files that {@link Sizing} solves. */
+  /** Files that {@link Sizing} solves, of sawn stock and of dowels as long as they need be. */
   public static Arbitrary<String> solvable() {
-    return any().filter(2000, RandomRacks::isSolvable);
+    return Arbitraries.of(Unit.values())
+        .flatMap(unit -> in(new Sizes(unit), Arbitraries.just(false)))
+        .withoutEdgeCases()
+        .filter(2000, RandomRacks::isSolvable);
   }
 
   /** Files that {@link Sizing} solves, of racks that must hold something. */
@@ -36,19 +41,24 @@ public final class RandomRacks {
     return any().filter(2000, yaml -> yaml.contains("holds:") && isSolvable(yaml));
   }
 
-  private static Arbitrary<String> in(Unit unit) {
-    Sizes sizes = new Sizes(unit);
-    return Arbitraries.frequencyOf(
-            Tuple.of(2, Arbitraries.just(0)), Tuple.of(3, Arbitraries.integers().between(1, 3)))
-        .flatMap(things -> holding(sizes, things));
+  /**
+   * With so many things to hold.
+   *
+   * @param scarce whether stock may be what lies in the shop: boards, short rods, dowels bought cut
+   */
+  private static Arbitrary<String> in(Sizes sizes, Arbitrary<Boolean> scarce) {
+    Arbitrary<Integer> things =
+        Arbitraries.frequencyOf(
+            Tuple.of(2, Arbitraries.just(0)), Tuple.of(3, Arbitraries.integers().between(1, 3)));
+    return things.flatMap(count -> scarce.flatMap(isScarce -> holding(sizes, count, isScarce)));
   }
 
-  /** With so many things to hold, which openings may be for. */
-  private static Arbitrary<String> holding(Sizes sizes, int things) {
+  /** Openings may be for the things. */
+  private static Arbitrary<String> holding(Sizes sizes, int things, boolean scarce) {
     return Combinators.combine(
             header(sizes),
             holds(sizes, things),
-            timber(sizes),
+            timber(sizes, scarce),
             rack(sizes, things),
             slats(sizes),
             joint(sizes))
@@ -105,7 +115,7 @@ public final class RandomRacks {
                     + " }");
   }
 
-  private static Arbitrary<List<String>> timber(Sizes sizes) {
+  private static Arbitrary<List<String>> timber(Sizes sizes, boolean scarce) {
     return lines(
         List.of(
             Combinators.combine(sizes.section(34, 58, 34, 58), lengths(sizes))
@@ -116,9 +126,50 @@ public final class RandomRacks {
                 sizes
                     .section(30, 34, 44, 90)
                     .map(section -> "rails: { section: " + section + " }")),
-            Combinators.combine(sizes.section(12, 25, 38, 120), lengths(sizes))
-                .as((section, lengths) -> "slats: { section: " + section + lengths + " }"),
-            left(sizes.whole(6, 16).map(diameter -> "dowel: { diameter: " + diameter + " }"))));
+            scarce ? Arbitraries.oneOf(sawn(sizes), reclaimed(sizes)) : sawn(sizes),
+            left(dowel(sizes, scarce))));
+  }
+
+  private static Arbitrary<String> sawn(Sizes sizes) {
+    return Combinators.combine(sizes.section(12, 25, 38, 120), lengths(sizes))
+        .as((section, lengths) -> "slats: { section: " + section + lengths + " }");
+  }
+
+  /** Boards that are often too few or too short. */
+  private static Arbitrary<String> reclaimed(Sizes sizes) {
+    return Combinators.combine(
+            sizes.whole(400, 2600),
+            sizes.measured(38, 120),
+            sizes.measured(12, 25),
+            Arbitraries.integers().between(4, 40))
+        .as(
+            (length, width, thickness, count) ->
+                "{ length: "
+                    + length
+                    + ", width: "
+                    + width
+                    + ", thickness: "
+                    + thickness
+                    + ", count: "
+                    + count
+                    + " }")
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(2)
+        .map(boards -> "slats: { boards: [ " + String.join(", ", boards) + " ] }");
+  }
+
+  private static Arbitrary<String> dowel(Sizes sizes, boolean scarce) {
+    if (!scarce) {
+      return sizes.whole(6, 16).map(diameter -> "dowel: { diameter: " + diameter + " }");
+    }
+    return Combinators.combine(
+            sizes.whole(6, 16),
+            Arbitraries.oneOf(
+                Arbitraries.just(""),
+                sizes.whole(60, 110).map(rod -> ", rod-length: " + rod),
+                sizes.whole(60, 110).map(length -> ", length: " + length)))
+        .as((diameter, length) -> "dowel: { diameter: " + diameter + length + " }");
   }
 
   /** Of stock, often too short for the rack. */
