@@ -17,24 +17,27 @@ final class Anchor {
   private Anchor() {}
 
   /**
-   * The advice.
+   * The advice; a note once the rack file says that it is heeded.
    *
    * @param steady whether it is so by every other rule
    */
   static Finding finding(Design design, boolean steady) {
     Figures figures = new Figures(design.rack().units());
     Length height = design.assembly().extent().size(Axis.Z);
+    boolean safe = design.rack().anchored() || steady && height.isLessThan(TALL);
+    String once = safe ? "" : "; then set " + StandFree.ANCHORED;
     return new Finding(
-        steady && height.isLessThan(TALL) ? Finding.Severity.NOTE : Finding.Severity.WARNING,
+        safe ? Finding.Severity.NOTE : Finding.Severity.WARNING,
         "anchor",
         "rack",
         "it can tip over when somebody climbs it, hangs on it or runs into it",
-        figures.length(height) + " high",
-        "to stand free below " + figures.length(TALL) + ", and steady",
+        figures.distance(height.inMm()) + " high",
+        "to stand free below " + figures.distance(TALL.inMm()) + ", and steady",
         ("fix the top of each of its %s frames to the wall with a bracket or strap, screwed into a"
-                + " stud or masonry, never into plasterboard alone; keep heavy things low; local"
-                + " codes come first")
-            .formatted(design.rack().frames()),
+                    + " stud or masonry, never into plasterboard alone; keep heavy things low; local"
+                    + " codes come first")
+                .formatted(design.rack().frames())
+            + once,
         "ASTM F2057-23 (27 in); tip-over advice of the US CPSC");
   }
 }

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.slatwright.api.plan.Finding;
 
-/** Whether the rack stands free, and the advice to anchor it, which is always given. */
+/**
+ * Whether the rack stands free, and the advice to anchor it, which is always given. Of a rack that
+ * is anchored the limits are told all the same, as notes: they say what the anchors are there for.
+ */
 record Stability() implements Rule {
 
   private static final List<Rule> LIMITS =
@@ -20,6 +23,21 @@ record Stability() implements Rule {
     List<Finding> found = LIMITS.stream().flatMap(rule -> rule.check(design)).toList();
     boolean steady =
         found.stream().allMatch(finding -> finding.severity() == Finding.Severity.NOTE);
-    return Stream.concat(Stream.of(Anchor.finding(design, steady)), found.stream());
+    Stream<Finding> told =
+        design.rack().anchored() ? found.stream().map(Stability::free) : found.stream();
+    return Stream.concat(Stream.of(Anchor.finding(design, steady)), told);
+  }
+
+  /** As it would be were the rack to stand free. */
+  private static Finding free(Finding finding) {
+    return new Finding(
+        Finding.Severity.NOTE,
+        finding.rule(),
+        finding.subject(),
+        finding.message() + ", were it not anchored",
+        finding.value(),
+        finding.limit(),
+        "",
+        finding.source());
   }
 }

@@ -5,6 +5,9 @@ import java.util.List;
 /** What to do about a rack that tips too easily. */
 final class StandFree {
 
+  /** What says in a rack file that it is done. */
+  static final String ANCHORED = "rack.stands=anchored";
+
   private StandFree() {}
 
   /**
@@ -13,8 +16,9 @@ final class StandFree {
    * @param settings that do so together; none where there are no reasonable ones
    */
   static String orAnchor(List<String> settings) {
+    String anchor = "anchor it to the wall and set " + ANCHORED;
     return settings.isEmpty()
-        ? "anchor it to the wall"
-        : "anchor it to the wall; to stand free, set " + String.join(" and ", settings);
+        ? anchor
+        : anchor + "; or to stand free, set " + String.join(" and ", settings);
   }
 }

@@ -149,6 +149,7 @@ public record RackFile(
    *
    * @param bays 1 unless given
    * @param openings from the floor up; empty when left out
+   * @param stands free unless given
    */
   public record Rack(
       int bays,
@@ -157,7 +158,25 @@ public record RackFile(
       Optional<Given<Length>> upright,
       Optional<Given<Length>> foot,
       Optional<Given<List<Opening>>> openings,
-      Optional<Given<Top>> top) {}
+      Optional<Given<Top>> top,
+      Stands stands) {}
+
+  /** What keeps the rack upright. */
+  public enum Stands {
+    FREE("free"),
+    ANCHORED("anchored");
+
+    private final String word;
+
+    Stands(String word) {
+      this.word = word;
+    }
+
+    /** As written in a rack file. */
+    public String word() {
+      return word;
+    }
+  }
 
   /**
    * One entry of the openings.

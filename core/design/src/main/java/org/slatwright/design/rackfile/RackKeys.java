@@ -12,6 +12,8 @@ record RackKeys(Kinds kinds, List<RackFile.Held> holds) {
 
   private static final int MOST_BAYS = 50;
   private static final int MOST_OPENINGS = 99;
+  private static final Kind<RackFile.Stands> STANDS =
+      Kinds.oneOf(RackFile.Stands.values(), RackFile.Stands::word);
   private static final String OPENINGS = "[ 300 mm, { clear: 160 mm, count: 3 }, { clear: even } ]";
 
   RackFile.Rack read(Fields top) {
@@ -24,7 +26,8 @@ record RackKeys(Kinds kinds, List<RackFile.Held> holds) {
             rack.optional("upright", kinds.length()),
             rack.optional("foot", kinds.lengthOrNone()),
             rack.value("openings").map(this::openings),
-            rack.optional("top", top()));
+            rack.optional("top", top()),
+            rack.orDefault("stands", STANDS, RackFile.Stands.FREE).value());
     rack.close();
     return read;
   }

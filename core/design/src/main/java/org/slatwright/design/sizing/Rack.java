@@ -24,6 +24,7 @@ import org.slatwright.design.wood.Timber;
  * @param slatTimber what the slats are reckoned as
  * @param load on each shelf, over all bays
  * @param climate where the rack stands
+ * @param anchored whether it is fixed to a wall
  * @param upright section and length of the uprights
  * @param rail section and length of the rails
  * @param interiorWidth between two frames
@@ -47,6 +48,7 @@ public record Rack(
     Timber slatTimber,
     Mass load,
     Climate climate,
+    boolean anchored,
     Upright upright,
     Rail rail,
     int bays,

@@ -146,6 +146,7 @@ public final class Sizing {
         timbers.slats(),
         ShelfLoad.choose(sheet, shelfWidth(), railLength),
         file.load().climate().value(),
+        file.rack().stands() == RackFile.Stands.ANCHORED,
         new Rack.Upright(upright.first(), upright.second(), heights.upright().length()),
         new Rack.Rail(rail.first(), rail.second(), railLength),
         file.rack().bays(),

@@ -74,6 +74,7 @@ record Bench(
         SPRUCE,
         new Mass(15_000),
         Climate.INDOORS,
+        false,
         new Rack.Upright(uprightWidth, uprightDepth, uprightLength),
         new Rack.Rail(railWidth, railHeight, Length.mm(320)),
         1,
