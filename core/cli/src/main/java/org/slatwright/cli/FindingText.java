@@ -36,10 +36,23 @@ final class FindingText {
     return finding.subject() + ": " + finding.message() + value + limit;
   }
 
+  /** A number stays with its unit. */
+  private static List<String> words(Finding finding) {
+    boolean limited = !finding.limit().isEmpty();
+    String head = finding.severity().word() + ": " + finding.subject() + ": " + finding.message();
+    String mark = finding.value().isEmpty() ? (limited ? "," : "") : ":";
+    List<String> words = new ArrayList<>(List.of((head + mark).strip().split("\\s+")));
+    if (!finding.value().isEmpty()) {
+      words.add(finding.value() + (limited ? "," : ""));
+    }
+    if (limited) {
+      words.add(finding.limit());
+    }
+    return words;
+  }
+
   private static List<String> of(Finding finding) {
-    List<String> lines =
-        new ArrayList<>(
-            Folding.lines("", CONTINUED, finding.severity().word() + ": " + head(finding)));
+    List<String> lines = new ArrayList<>(Folding.lines("", CONTINUED, words(finding)));
     if (!finding.advice().isEmpty()) {
       lines.addAll(Folding.lines(DETAIL, CONTINUED, finding.advice()));
     }

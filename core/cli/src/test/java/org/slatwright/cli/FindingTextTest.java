@@ -54,6 +54,15 @@ class FindingTextTest {
   }
 
   @Test
+  void aNumberStaysWithItsUnit() {
+    for (int length = 40; length < 70; length++) {
+      Finding finding = finding(Severity.NOTE, "x".repeat(length), "17 N", "at least 89 N", "", "");
+      String text = String.join("\n", FindingText.of(List.of(finding)));
+      assertTrue(text.contains(" 17 N,") && text.contains(" at least 89 N"), text);
+    }
+  }
+
+  @Test
   void everyExampleFitsATerminal() {
     for (Plan plan : SamplePlans.examples()) {
       FindingText.of(plan.findings()).forEach(line -> assertTrue(line.length() <= 80, line));
