@@ -8,6 +8,7 @@ import static org.slatwright.cli.plugin.JarOnTheFly.withExporter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,9 +52,9 @@ class FailingExporterTest {
             + " }");
     Desk.Answer answer = desk.run("export", "trays.yaml", "--to", "mine,csv");
     assertEquals(ExitStatus.NOT_WRITTEN.code(), answer.status());
-    assertEquals(1, answer.err().lines().count(), answer::err);
-    assertTrue(answer.err().startsWith("error: mine was not written: "), answer::err);
-    assertTrue(answer.err().contains("(plugins/mine.jar)"), answer::err);
+    String complaint = onlyComplaint(answer);
+    assertTrue(complaint.startsWith("error: mine was not written: "), complaint);
+    assertTrue(complaint.contains("(plugins/mine.jar)"), complaint);
     assertTrue(answer.out().contains("trays-plan/cut-list.csv"), answer::out);
     assertTrue(
         desk.contents().stream().noneMatch(name -> name.contains("before") || name.contains("/.")));
@@ -64,7 +65,8 @@ class FailingExporterTest {
   void aGoodPluginIsWrittenWithTheRest() throws IOException {
     plugin("destination.file(\"mine.txt\", out -> out.write(1));");
     Desk.Answer answer = desk.run("export", "trays.yaml", "--to", "mine");
-    assertEquals(new Desk.Answer("trays-plan/mine.txt" + System.lineSeparator(), "", 0), answer);
+    assertEquals("trays-plan/mine.txt" + System.lineSeparator(), answer.out());
+    assertEquals(0, answer.status());
   }
 
   @Test
@@ -73,10 +75,10 @@ class FailingExporterTest {
     Files.writeString(desk.directory().resolve("plugins/bad.jar"), "no jar");
     Desk.Answer answer = desk.run("export", "trays.yaml", "--to", "csv");
     assertEquals(ExitStatus.DONE.code(), answer.status());
-    assertEquals(1, answer.err().lines().count(), answer::err);
+    String complaint = onlyComplaint(answer);
     assertTrue(
-        answer.err().startsWith("warning: plugins/bad.jar is left out: it is not a readable jar"),
-        answer::err);
+        complaint.startsWith("warning: plugins/bad.jar is left out: it is not a readable jar"),
+        complaint);
   }
 
   @Test
@@ -93,6 +95,15 @@ class FailingExporterTest {
     Files.writeString(desk.directory().resolve("plugins/bad.jar"), "no jar");
     assertEquals("", desk.run("check", "trays.yaml").err());
     assertEquals("", desk.run("start", "new.yaml").err());
+  }
+
+  /** Besides what is said about the rack. */
+  private static String onlyComplaint(Desk.Answer answer) {
+    List<String> complaints =
+        answer.err().lines().filter(line -> line.matches("error: .*|warning: plugins/.*")).toList();
+    assertEquals(1, complaints.size(), answer::err);
+    assertTrue(answer.err().lines().noneMatch(line -> line.startsWith("\tat ")), answer::err);
+    return complaints.get(0);
   }
 
   private void plugin(String statement) throws IOException {
