@@ -24,16 +24,18 @@ import org.slatwright.design.sizing.Rack;
  * by {@code H·h = ΣM} over all bearings.
  *
  * <p>A sixth of what draws them out is used, on the side to which the rack leans more easily,
- * against 89 N at the top (BIFMA X5.9, from a second hand). What the dowels let a rail turn, and
- * what a leaning load pushes along, is left out; both are on the wrong side, one more reason for a
- * brace.
+ * against 89 N at the top (BIFMA X5.9, from a second hand); a rack that is anchored at the top of
+ * each frame is held there, and told as a note. What the dowels let a rail turn, and what a leaning
+ * load pushes along, is left out; both are on the wrong side, one more reason for a brace.
  */
 final class SidewaysPush implements Rule {
 
   private static final String NAME = "sideways-push";
   private static final double PUSH = 89;
   private static final String BRACE =
-      "fix a diagonal brace or a back panel across two frames at the back";
+      "fix a diagonal brace or a back panel across two frames at the back, or anchor the top of each"
+          + " frame to the wall and set "
+          + StandFree.ANCHORED;
 
   /**
    * A slat on a rail.
@@ -67,15 +69,19 @@ final class SidewaysPush implements Rule {
     Figures figures = new Figures(rack.units());
     Bearings bearings = bearings(design);
     double held = bearings.push(1);
+    boolean holds = held >= PUSH || rack.anchored();
     return Stream.of(
         new Finding(
-            held >= PUSH ? Severity.NOTE : Severity.WARNING,
+            holds ? Severity.NOTE : Severity.WARNING,
             NAME,
             "rack",
-            "push along the slats at the top that their fixing holds, with no brace",
+            rack.anchored()
+                ? "push along the slats at the top that their fixing alone would hold, were it not"
+                    + " anchored"
+                : "push along the slats at the top that their fixing holds, with no brace",
             figures.force(held),
             "at least " + figures.force(PUSH),
-            held >= PUSH ? "" : advice(new FixingCase(rack), bearings),
+            holds ? "" : advice(new FixingCase(rack), bearings),
             "BIFMA X5.9 (from a second hand); " + FixingCase.SOURCE));
   }
 

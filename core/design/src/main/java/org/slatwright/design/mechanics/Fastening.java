@@ -24,13 +24,6 @@ public sealed interface Fastening permits Nail, Screw {
    */
   double SAFETY = 6;
 
-  /**
-   * The least depth in the wood that holds it at which all of its strength is reached: 14 diameters
-   * in light wood (G up to 0.42), 10 in heavy (from 0.61), and between them in proportion, which is
-   * our reading; mm.
-   */
-  default double leastDepth(double gravity) {
-    double heavy = Math.min(1, Math.max(0, (gravity - 0.42) / (0.61 - 0.42)));
-    return diameter() * (14 - 4 * heavy);
-  }
+  /** The least depth in the wood that holds it at which all of its strength is reached, mm. */
+  double leastDepth(double gravity);
 }

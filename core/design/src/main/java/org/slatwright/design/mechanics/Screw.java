@@ -7,6 +7,12 @@ package org.slatwright.design.mechanics;
  */
 public record Screw(double diameter) implements Fastening {
 
+  /** Seven diameters: chapter 8, from memory. */
+  @Override
+  public double leastDepth(double gravity) {
+    return diameter() * 7;
+  }
+
   /** 108.25·G²·D·L: eq. 8-10. */
   @Override
   public double withdrawal(double gravity, double depth) {

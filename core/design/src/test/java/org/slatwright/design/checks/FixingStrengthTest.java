@@ -104,9 +104,9 @@ class FixingStrengthTest {
     }
   }
 
-  /** EN 1995-1-1, table 8.2 (from memory): 3 diameters to an edge in a pilot hole. */
+  /** Common practice, no source: 1 1/2 diameters to an edge in a pilot hole. */
   @ParameterizedTest
-  @CsvSource({"1.2, NOTE", "6, WARNING"})
+  @CsvSource({"1.2, NOTE", "12, WARNING"})
   void aScrewTooThickForTheEdgeSplitsIt(String diameter, Severity severity) throws Exception {
     Finding finding =
         Designs.finding(

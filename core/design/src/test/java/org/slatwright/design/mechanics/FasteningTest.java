@@ -46,6 +46,7 @@ class FasteningTest {
   @CsvSource({"0.35, 14", "0.42, 14", "0.515, 12", "0.61, 10", "0.68, 10"})
   void lighterWoodAsksForADeeperNail(double gravity, double diameters) {
     assertEquals(diameters * 1.6, new Nail(1.6).leastDepth(gravity), 1e-9);
+    assertEquals(7 * 4, new Screw(4).leastDepth(gravity), 1e-9, "from memory");
   }
 
   @Property(tries = 200)
