@@ -40,6 +40,10 @@ class ChecksPropertyTest {
     }
   }
 
+  private static final Set<String> IN_ROUND_MEASURES =
+      Set.of(
+          "bit-reach", "dowels-meet", "fastener-meets-dowel", "hole-breaks-out", "jig-clearance");
+
   private static final Pattern SLATS =
       Pattern.compile("  slats: \\{ section: ([^,x}]+) x ([^,}]+?)(,[^\\n]*)? }");
 
@@ -73,7 +77,7 @@ class ChecksPropertyTest {
     assertEquals(metric.get().rack().slats(), inch.get().rack().slats());
     assertEquals(metric.get().rack().joint().embedment(), inch.get().rack().joint().embedment());
 
-    assertEquals(severities(Checks.of(metric.get())), severities(Checks.of(inch.get())));
+    assertEquals(onTheRackAlone(metric.get()), onTheRackAlone(inch.get()));
   }
 
   @Property(tries = 60)
@@ -96,7 +100,8 @@ class ChecksPropertyTest {
   /**
    * A change may ask for a rack that does not close, where other sizes are given too; then the
    * reader says so. One that closes clears the finding, or the rule would send the maker in
-   * circles.
+   * circles; but for a rack whose other sizes are solved anew, because what it holds then lies
+   * another way or goes in more often.
    */
   @Property(tries = 60)
   void aChangeThatIsAdvisedClearsTheFinding(
@@ -104,10 +109,13 @@ class ChecksPropertyTest {
       throws Exception {
     List<String> settings = List.of(kilograms(load));
     Set<String> cleared = new TreeSet<>();
+    Rack before = Designs.of(yaml, kilograms(load)).rack();
     for (Finding finding : checked(yaml, kilograms(load))) {
       if (finding.severity() != Severity.NOTE) {
         for (List<String> change : Advice.changes(finding)) {
-          Optional<Design> changed = solved(yaml, Advice.joined(settings, change));
+          Optional<Design> changed =
+              solved(yaml, Advice.joined(settings, change))
+                  .filter(design -> isOtherwiseTheSame(before, design.rack(), change));
           assertFalse(
               changed.isPresent() && isStillFound(finding, changed.get()),
               () -> change + " does not clear " + finding);
@@ -183,10 +191,27 @@ class ChecksPropertyTest {
     return Checks.of(Designs.of(yaml, setting));
   }
 
+  private static boolean isOtherwiseTheSame(Rack before, Rack after, List<String> change) {
+    return isSame("rack.interior-width", before.interiorWidth(), after.interiorWidth(), change)
+        && isSame("rack.rail-length", before.rail().length(), after.rail().length(), change)
+        && before.shelves() == after.shelves();
+  }
+
+  private static boolean isSame(String key, Length before, Length after, List<String> change) {
+    return before.equals(after) || change.stream().anyMatch(setting -> setting.startsWith(key));
+  }
+
   private static boolean isStillFound(Finding finding, Design design) {
     return Checks.of(design).stream()
         .filter(found -> About.of(found).equals(About.of(finding)))
         .anyMatch(found -> found.severity() != Severity.NOTE);
+  }
+
+  /** Jig and room for glue have round measures of their own in each unit. */
+  private static Map<About, Severity> onTheRackAlone(Design design) {
+    Map<About, Severity> all = severities(Checks.of(design));
+    all.keySet().removeIf(about -> IN_ROUND_MEASURES.contains(about.rule()));
+    return all;
   }
 
   private static Map<About, Severity> severities(List<Finding> findings) {
