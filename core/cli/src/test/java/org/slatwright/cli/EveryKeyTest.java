@@ -51,6 +51,7 @@ class EveryKeyTest {
         upright: 1500
         foot: 100
         openings: [ { clear: 380, count: 1 }, { clear: even } ]
+        stands: free
         top: flush
       slats: { per-shelf: 3, run: through, overhang: 0 }
       joint:
@@ -125,6 +126,7 @@ class EveryKeyTest {
               Map.entry("rack.rail-length", "340"),
               Map.entry("rack.upright", "1600"),
               Map.entry("rack.foot", "120"),
+              Map.entry("rack.stands", "anchored"),
               Map.entry("rack.openings", "[even, even]"),
               Map.entry("rack.openings[]", "400"),
               Map.entry("rack.openings[].clear", "360"),

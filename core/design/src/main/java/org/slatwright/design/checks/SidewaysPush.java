@@ -34,8 +34,7 @@ final class SidewaysPush implements Rule {
   private static final double PUSH = 89;
   private static final String BRACE =
       "fix a diagonal brace or a back panel across two frames at the back, or anchor the top of each"
-          + " frame to the wall and set "
-          + StandFree.ANCHORED;
+          + " frame to the wall";
 
   /**
    * A slat on a rail.

@@ -16,9 +16,8 @@ final class StandFree {
    * @param settings that do so together; none where there are no reasonable ones
    */
   static String orAnchor(List<String> settings) {
-    String anchor = "anchor it to the wall and set " + ANCHORED;
     return settings.isEmpty()
-        ? anchor
-        : anchor + "; or to stand free, set " + String.join(" and ", settings);
+        ? "anchor it to the wall"
+        : "anchor it to the wall; to stand free, set " + String.join(" and ", settings);
   }
 }
