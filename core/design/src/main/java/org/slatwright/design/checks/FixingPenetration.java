@@ -9,9 +9,8 @@ import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.sizing.Rack;
 
 /**
- * Whether brads and screws are deep enough in the rail for all of their strength: 14 diameters in
- * light wood to 10 in heavy (Wood Handbook, chapter 8). That two thirds of their length should be
- * in it is common practice, no source; a note then says which length that is.
+ * Whether brads and screws are deep enough in the rail to hold fully against a push across them: 14
+ * diameters in light wood to 10 in heavy (Wood Handbook, chapter 8, lateral resistance of nails).
  */
 final class FixingPenetration implements Rule {
 
@@ -27,21 +26,11 @@ final class FixingPenetration implements Rule {
             holds ? Severity.NOTE : Severity.WARNING,
             NAME,
             fixing.plural(),
-            "how deep they are in the rail, for all of their strength",
+            "how deep they are in the rail, to hold fully against a push across them",
             figures.length(fixing.depth()),
             "at least " + figures.distance(fixing.leastDepth()),
-            holds ? usualLength(fixing) : deeper(fixing),
+            holds ? "" : deeper(fixing),
             FixingCase.SOURCE));
-  }
-
-  private static String usualLength(FixingCase fixing) {
-    Rack rack = fixing.rack();
-    Length usual = rack.slats().thickness().times(3);
-    boolean fits = !usual.isMoreThan(longest(rack));
-    return rack.fixing().length().isLessThan(usual) && fits
-        ? "deep enough; two thirds of their length in the rail, as many have it, take %s"
-            .formatted(new Figures(rack.units()).length(usual))
-        : "";
   }
 
   private static String deeper(FixingCase fixing) {

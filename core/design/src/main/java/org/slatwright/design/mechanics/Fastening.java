@@ -24,6 +24,6 @@ public sealed interface Fastening permits Nail, Screw {
    */
   double SAFETY = 6;
 
-  /** The least depth in the wood that holds it at which all of its strength is reached, mm. */
+  /** The least depth in the wood that holds it for its full lateral resistance, mm. */
   double leastDepth(double gravity);
 }

@@ -118,6 +118,47 @@ class FixingStrengthTest {
     assertTrue(finding.advice().contains("pilot holes of"), finding.advice());
   }
 
+  /**
+   * EN 1995-1-1, table 8.2 (from memory), unloaded ends: 10 diameters up to 420 kg/m³, 15 up to
+   * 500, and above that always drilled. The brads are 14 mm from the ends of slats. EN 338: C16
+   * 310, D18 475, D30 530 kg/m³.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "norway spruce C16, 1.2, false",
+    "norway spruce C16, 1.6, true",
+    "white oak D18, 0.9, false",
+    "white oak D18, 1.2, true",
+    "white oak D30, 0.9, true"
+  })
+  void aThinBradInLightWoodNeedsNoPilotHole(String species, String diameter, boolean drilled)
+      throws Exception {
+    Finding finding =
+        Designs.finding(
+            "fixing-splitting",
+            ORCHIDS,
+            "timber.frame.species=" + species,
+            "joint.fixing={length: 45, diameter: " + diameter + "}");
+
+    assertEquals("14 mm", finding.value());
+    assertEquals(drilled, finding.advice().contains("drill"), finding.toString());
+  }
+
+  /** In rails of 32 mm a thinner screw is put further from the dowel, nearer to the slat's end. */
+  @ParameterizedTest
+  @CsvSource({"44 x 44, 6", "32 x 44, 4"})
+  void aScrewThinnedAsAdvisedNoLongerSplits(String section, String diameter) throws Exception {
+    List<String> thick =
+        List.of(
+            "timber.frame.section=" + section,
+            "joint.fixing={kind: screw, length: 45, diameter: " + diameter + "}");
+    Finding finding = Designs.finding("fixing-splitting", ORCHIDS, thick.toArray(String[]::new));
+
+    assertEquals(Severity.WARNING, finding.severity());
+    assertEquals(1, Advice.changes(finding).size(), finding.advice());
+    assertHolds("fixing-splitting", Advice.joined(thick, Advice.changes(finding).get(0)));
+  }
+
   /** Common practice, from memory: 0.75 of 4 mm in softwood, 0.9 in hardwood. */
   @ParameterizedTest
   @CsvSource({"norway spruce, 3 mm", "white oak, 3.6 mm"})
