@@ -9,9 +9,9 @@ import org.slatwright.design.sizing.Rack;
 
 /**
  * How far two dowels in one rail end want to part or close over the year. In the rail they lie
- * across its grain, in the upright along it, so that only the rail moves ({@link
- * Moisture#changeOverWideRange} with the tangential coefficient, the worst). The limit of 0.5 mm, a
- * quarter of a millimetre each, is common practice, no source: about what glue line and holes give.
+ * across its grain, in the upright along it, so that only the rail moves ({@link Moisture#change}
+ * with the tangential coefficient, the worst). The limit of 0.5 mm, a quarter of a millimetre each,
+ * is common practice, no source: about what glue line and holes give.
  */
 final class DowelPairMovement implements Rule {
 
@@ -45,7 +45,7 @@ final class DowelPairMovement implements Rule {
   }
 
   private static double change(Rack rack, double moisture) {
-    return Moisture.changeOverWideRange(
+    return Moisture.change(
         spacing(rack).inMm(),
         rack.timber().species().tangential(),
         rack.climate().usual(),

@@ -10,10 +10,10 @@ import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether the gaps of a shelf stay open when its slats swell. Slats are taken as flat-sawn, which
- * swells most ({@link Moisture#changeOverWideRange} with the tangential coefficient), as wide as
- * planned when built at the middle of the year's moisture, and each held by its fixings about its
- * own middle. A slat that reaches the upright is pushed into its gap. The rails under them run
- * along the grain and keep their length.
+ * swells most ({@link Moisture#change} with the tangential coefficient), as wide as planned when
+ * built at the middle of the year's moisture, and each held by its fixings about its own middle. A
+ * slat that reaches the upright is pushed into its gap. The rails under them run along the grain
+ * and keep their length.
  */
 final class SlatGaps implements Rule {
 
@@ -59,7 +59,7 @@ final class SlatGaps implements Rule {
   }
 
   private static double swelling(Rack rack) {
-    return Moisture.changeOverWideRange(
+    return Moisture.change(
         rack.slats().width().inMm(),
         rack.slatTimber().species().tangential(),
         rack.climate().usual(),

@@ -11,28 +11,20 @@ package org.slatwright.design.wood;
  */
 public enum Climate {
   /** In a heated room: service class 1. */
-  INDOORS("indoors", 1, 0.7, 0.6, 7, 12),
+  INDOORS("indoors", 0.7, 0.6, 7, 12),
   /** Under a roof, in damp air: service class 2. */
-  COVERED("covered", 2, 0.7, 0.8, 10, 17),
+  COVERED("covered", 0.7, 0.8, 10, 17),
   /** Where it gets wet, a greenhouse too: service class 3. */
-  OUTDOORS("outdoors", 3, 0.55, 2.0, 10, 24);
+  OUTDOORS("outdoors", 0.55, 2.0, 10, 24);
 
   private final String word;
-  private final int serviceClass;
   private final double longTermFactor;
   private final double creep;
   private final double driest;
   private final double dampest;
 
-  Climate(
-      String word,
-      int serviceClass,
-      double longTermFactor,
-      double creep,
-      double driest,
-      double dampest) {
+  Climate(String word, double longTermFactor, double creep, double driest, double dampest) {
     this.word = word;
-    this.serviceClass = serviceClass;
     this.longTermFactor = longTermFactor;
     this.creep = creep;
     this.driest = driest;
@@ -42,11 +34,6 @@ public enum Climate {
   /** As written in a rack file. */
   public String word() {
     return word;
-  }
-
-  /** 1, 2 or 3. */
-  public int serviceClass() {
-    return serviceClass;
   }
 
   /** k_mod of solid timber under a long-term load (stored goods): EN 1995-1-1, table 3.1. */
