@@ -31,9 +31,8 @@ record Slenderness() implements Rule {
             "slenderness",
             "rack",
             ratio > DESIGNED
-                ? "how often its depth goes into the height of its top shelf; above 6 it stands by"
-                    + " its anchors alone"
-                : "how often its depth goes into the height of its top shelf",
+                ? "height of its top shelf over its depth; above 6 it stands by its anchors alone"
+                : "height of its top shelf over its depth",
             figures.number(ratio),
             "at most " + MOST,
             holds ? "" : advice(rack, height),
@@ -49,6 +48,7 @@ record Slenderness() implements Rule {
   }
 
   private static String advice(Rack rack, Length height) {
+    // negated twice, since dividedBy rounds down and the depth must not be short
     Length depth = height.negated().dividedBy(MOST).negated();
     double missing = depth.minus(rack.frameDepth()).inMm();
     return StandFree.orAnchor(Way.FORWARD.atLeast(rack, missing).stream().toList());

@@ -5,7 +5,7 @@ import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 
 /** Tells what does not go in as the rack file asks, and which one size would let it in. */
-record MisfitFindings(Worksheet sheet, Remedies remedies, Trials trials) {
+record MisfitFindings(Worksheet sheet, RoomChanges changes, Trials trials) {
 
   private static final String RULE = "holds";
   private static final String NO_REMEDY =
@@ -23,7 +23,7 @@ record MisfitFindings(Worksheet sheet, Remedies remedies, Trials trials) {
         message(misfit),
         sheet.show(misfit.need()),
         "at most " + sheet.show(misfit.room()),
-        remedies
+        changes
             .to(misfit)
             .filter(setting -> trials.makesRoom(setting, misfit, all))
             .findFirst()

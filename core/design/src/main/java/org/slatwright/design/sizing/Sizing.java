@@ -94,8 +94,8 @@ public final class Sizing {
   private void tellMisfits(Trials trials) {
     SlatRowChain slats = row.orElseThrow();
     RowSizes asGiven = rowSizes(slat.orElseThrow(), slats.sizes().leastRail());
-    Remedies remedies = new Remedies(sheet, height.orElseThrow().heights(), asGiven);
-    new MisfitFindings(sheet, remedies, trials).tell(misfits());
+    RoomChanges changes = new RoomChanges(sheet, height.orElseThrow().heights(), asGiven);
+    new MisfitFindings(sheet, changes, trials).tell(misfits());
   }
 
   private Room room() {

@@ -9,7 +9,7 @@ import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.RackFile;
 
 /** The settings worth trying for a thing that does not go in, the likeliest first. */
-record Remedies(Worksheet sheet, Heights heights, RowSizes row) {
+record RoomChanges(Worksheet sheet, Heights heights, RowSizes row) {
 
   /** A row of more slats than that is another rack. */
   private static final int MOST_SLATS_MORE = 20;
