@@ -1,13 +1,10 @@
 package org.slatwright.design.checks;
 
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
-import org.slatwright.design.sizing.DowelSizes;
 import org.slatwright.design.sizing.Rack;
-import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether dowels are a third to half as thick as the stock across them: half at most by WOOD
@@ -40,8 +37,9 @@ final class DowelDiameter implements Rule {
             .formatted(figures.length(stock.minus(diameter).half())),
         figures.length(diameter),
         "at most " + figures.length(stock.half()),
-        usual(rack, stock)
-            .map(size -> "set timber.dowel.diameter=" + new Spelling(rack.units()).length(size))
+        JointRemedies.of(rack)
+            .otherDowel(joint -> !joint.diameter().times(2).isMoreThan(stock))
+            .map(change -> "set " + change)
             .orElse("take thicker stock: no usual dowel is thin enough for this one"),
         "WOOD magazine, tips for dowel joinery");
   }
@@ -58,13 +56,6 @@ final class DowelDiameter implements Rule {
             .formatted(figures.distance(stock.inMm() / 3), figures.distance(stock.inMm() / 2)),
         "",
         "common practice, no source");
-  }
-
-  /** The thickest that fits. */
-  private static Optional<Length> usual(Rack rack, Length stock) {
-    return DowelSizes.ofTheTrade(rack.units()).stream()
-        .filter(size -> !size.times(2).isMoreThan(stock))
-        .findFirst();
   }
 
   /** The thinnest stock that a dowel lies in, across the dowel. */

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
-import org.slatwright.design.sizing.DowelSizes;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Spelling;
 
@@ -39,15 +38,8 @@ final class DowelEdges implements Rule {
   }
 
   private static String advice(Rack rack) {
-    return Remedies.anyOf(List.of(thinner(rack), oneDowel(rack)));
-  }
-
-  private static Optional<String> thinner(Rack rack) {
-    JointCase joint = JointCase.of(rack);
-    return DowelSizes.ofTheTrade(rack.units()).stream()
-        .filter(size -> isRoomy(joint.withDowel(size, joint.embedment())))
-        .findFirst()
-        .map(size -> "timber.dowel.diameter=" + new Spelling(rack.units()).length(size));
+    return Remedies.anyOf(
+        List.of(JointRemedies.of(rack).otherDowel(DowelEdges::isRoomy), oneDowel(rack)));
   }
 
   private static Optional<String> oneDowel(Rack rack) {

@@ -1,14 +1,11 @@
 package org.slatwright.design.checks;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
-import org.slatwright.design.sizing.DowelSizes;
 import org.slatwright.design.sizing.Rack;
-import org.slatwright.design.sizing.Spelling;
 
 /**
  * Whether dowels lie at least three diameters deep in the rail and in the upright: woodworking
@@ -43,15 +40,9 @@ final class DowelEmbedment implements Rule {
 
   private static String advice(Rack rack) {
     JointRemedies remedies = JointRemedies.of(rack);
-    return Remedies.anyOf(List.of(remedies.deeper(DowelEmbedment::isDeep), thinner(rack)));
-  }
-
-  private static Optional<String> thinner(Rack rack) {
-    JointCase joint = JointCase.of(rack);
-    return DowelSizes.ofTheTrade(rack.units()).stream()
-        .filter(size -> isDeep(joint.withDowel(size, joint.embedment())))
-        .findFirst()
-        .map(size -> "timber.dowel.diameter=" + new Spelling(rack.units()).length(size));
+    return Remedies.anyOf(
+        List.of(
+            remedies.deeper(DowelEmbedment::isDeep), remedies.otherDowel(DowelEmbedment::isDeep)));
   }
 
   private static boolean isDeep(JointCase joint) {

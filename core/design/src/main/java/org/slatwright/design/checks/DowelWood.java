@@ -18,19 +18,11 @@ import org.slatwright.api.model.Shape;
  * The wood that is left beside the dowel holes of a part, from their centres.
  *
  * @param name of what is measured, in words
- * @param place which kind of distance it is
  * @param part that is drilled
  * @param size of the wood
  * @param least of it there should be
  */
-record DowelWood(String name, Place place, Part part, Length size, Length least) {
-
-  /** Between what the wood lies. */
-  enum Place {
-    EDGE,
-    END,
-    BETWEEN
-  }
+record DowelWood(String name, Part part, Length size, Length least) {
 
   /** That which is shortest of what it should be; empty in an assembly without dowels. */
   static Optional<DowelWood> scarcest(Assembly assembly) {
@@ -64,9 +56,8 @@ record DowelWood(String name, Place place, Part part, Length size, Length least)
     return Stream.of(
         edge(part, hole, hole.across()),
         edge(part, hole, bar.width().minus(hole.across())),
-        new DowelWood("the lowest dowel to the foot", Place.END, part, hole.along(), end),
-        new DowelWood(
-            "the top dowel to the top", Place.END, part, bar.length().minus(hole.along()), end));
+        new DowelWood("the lowest dowel to the foot", part, hole.along(), end),
+        new DowelWood("the top dowel to the top", part, bar.length().minus(hole.along()), end));
   }
 
   private static Stream<DowelWood> inRailEnd(Part part, Hole hole, Shape.Bar bar) {
@@ -79,7 +70,7 @@ record DowelWood(String name, Place place, Part part, Length size, Length least)
 
   private static DowelWood edge(Part part, Hole hole, Length size) {
     return new DowelWood(
-        "a dowel to the nearest edge", Place.EDGE, part, size, hole.diameter().times(3).half());
+        "a dowel to the nearest edge", part, size, hole.diameter().times(3).half());
   }
 
   private static Stream<DowelWood> betweenAll(Part part) {
@@ -97,7 +88,6 @@ record DowelWood(String name, Place place, Part part, Length size, Length least)
             i ->
                 new DowelWood(
                     "one dowel to the next",
-                    Place.BETWEEN,
                     part,
                     holes.get(i).along().minus(holes.get(i - 1).along()),
                     holes.get(i).diameter().times(3)));

@@ -13,6 +13,8 @@ import org.slatwright.design.sizing.Spelling;
 /** Changes of the dowels, each of which makes a rule hold and keeps enough wood around them. */
 record JointRemedies(JointCase joint) {
 
+  private static final String DIAMETER = "timber.dowel.diameter=";
+
   static JointRemedies of(Rack rack) {
     return new JointRemedies(JointCase.of(rack));
   }
@@ -27,6 +29,14 @@ record JointRemedies(JointCase joint) {
         .filter(holds)
         .findFirst()
         .map(this::dowel);
+  }
+
+  /** The thickest usual dowel, as deep as it is now. */
+  Optional<String> otherDowel(Predicate<JointCase> holds) {
+    return usual()
+        .filter(size -> holds.test(joint.withDowel(size, joint.embedment())))
+        .findFirst()
+        .map(size -> DIAMETER + spelling().length(size));
   }
 
   /** Two dowels, as thick as now, or as thick as fit. */
@@ -101,7 +111,7 @@ record JointRemedies(JointCase joint) {
   }
 
   private String dowel(JointCase found) {
-    return "timber.dowel.diameter="
+    return DIAMETER
         + spelling().length(found.diameter())
         + " and joint.embedment="
         + spelling().length(found.embedment());
