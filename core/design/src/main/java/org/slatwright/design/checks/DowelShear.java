@@ -15,7 +15,6 @@ import org.slatwright.design.sizing.Rack;
 final class DowelShear implements Rule {
 
   static final String SUBJECT = "joints of rails R";
-  private static final double LOAD_FACTOR = 1.5;
 
   @Override
   public Stream<Finding> check(Design design) {
@@ -24,21 +23,19 @@ final class DowelShear implements Rule {
     Reckoned force = reckon(rail, JointCase.of(rack));
     Figures figures = new Figures(rack.units());
     return Stream.of(
-        new Finding(
-            force.severity(),
+        force.finding(
             "dowel-shear",
             SUBJECT,
             "force on the dowels of the rail end that bears most, with %s on a shelf"
                 .formatted(figures.mass(rack.load())),
-            figures.force(force.value()),
-            "at most " + figures.force(force.most()),
-            force.holds() ? "" : advice(rail),
+            figures::force,
+            () -> advice(rail),
             "shear of beech: Wood Handbook, table 5-3, over 4; bearing: EN 338, EN 1995-1-1"));
   }
 
   private static Reckoned reckon(RailCase rail, JointCase joint) {
     double most = joint.safeForce();
-    return new Reckoned(rail.endForce(), most, most * LOAD_FACTOR);
+    return new Reckoned(rail.endForce(), most, most * Strength.LOAD_FACTOR);
   }
 
   private static String advice(RailCase rail) {

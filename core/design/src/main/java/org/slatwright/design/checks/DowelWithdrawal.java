@@ -9,7 +9,7 @@ import org.slatwright.design.sizing.Rack;
 
 /**
  * Whether dowels hold against being drawn out when the rack is pushed as {@link PushCase} has it:
- * the pull that the moment of a joint takes ({@link org.slatwright.design.mechanics.DowelJoint}),
+ * the pull that the moment of a joint takes ({@link org.slatwright.design.mechanics.OpeningJoint}),
  * against {@link org.slatwright.design.mechanics.Dowel#safeWithdrawal}; twice that is an error.
  */
 final class DowelWithdrawal implements Rule {
@@ -23,15 +23,13 @@ final class DowelWithdrawal implements Rule {
     Reckoned pull = reckon(joint);
     Figures figures = new Figures(rack.units());
     return Stream.of(
-        new Finding(
-            pull.severity(),
+        pull.finding(
             "dowel-withdrawal",
             DowelShear.SUBJECT,
             "pull on a dowel when the rack is pushed from the front or back at the top with "
                 + figures.force(PushCase.PUSH),
-            figures.force(pull.value()),
-            "at most " + figures.force(pull.most()),
-            pull.holds() ? "" : advice(joint),
+            figures::force,
+            () -> advice(joint),
             "Eckelman (1969, from memory) over 4; " + PushCase.SOURCE));
   }
 

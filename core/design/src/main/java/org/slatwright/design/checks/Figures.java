@@ -15,7 +15,10 @@ import org.slatwright.api.measure.Unit;
 record Figures(Unit unit) {
 
   private static final double MM_PER_INCH = 25.4;
-  private static final double N_PER_LBF = 4.4482216152605;
+
+  /** Exact: the pound of 1959 under standard gravity. */
+  static final double N_PER_LBF = 4.4482216152605;
+
   private static final double NMM_PER_LBF_FT = N_PER_LBF * 12 * MM_PER_INCH;
   private static final double MPA_PER_PSI = N_PER_LBF / (MM_PER_INCH * MM_PER_INCH);
   private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);

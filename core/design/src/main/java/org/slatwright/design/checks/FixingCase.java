@@ -16,7 +16,7 @@ record FixingCase(Rack rack) {
   private static final double THREADED = 2.0 / 3;
 
   /** As many at a bearing as a rack file may ask for. */
-  private static final int MOST_PER_END = 6;
+  static final int MOST_PER_END = 6;
 
   Fastening fastening() {
     return fastening(rack.fixing().kind(), rack.fixing().diameter());
@@ -27,7 +27,7 @@ record FixingCase(Rack rack) {
     return rack.fixing().length().minus(rack.slats().thickness());
   }
 
-  /** The depth at which all of its strength is reached, mm. */
+  /** The depth at which it holds fully against a push across it, mm. */
   double leastDepth() {
     return fastening().leastDepth(gravity());
   }
@@ -53,10 +53,6 @@ record FixingCase(Rack rack) {
   /** Brads or screws. */
   String plural() {
     return Inside.plural(rack.fixing().kind());
-  }
-
-  int mostPerEnd() {
-    return MOST_PER_END;
   }
 
   private double gravity() {

@@ -3,6 +3,7 @@ package org.slatwright.design.checks;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.plan.Finding;
@@ -39,12 +40,12 @@ final class FixingWithdrawal implements Rule {
         pull,
         fixing.plural() + " when lifted",
         "pull on each when the empty rack is lifted by two slats of the top shelf",
-        pull.holds() ? "" : liftAdvice(design, fixing));
+        () -> liftAdvice(design, fixing));
   }
 
   private static String liftAdvice(Design design, FixingCase fixing) {
     Optional<String> more =
-        IntStream.rangeClosed(design.rack().fixing().perEnd() + 1, fixing.mostPerEnd())
+        IntStream.rangeClosed(design.rack().fixing().perEnd() + 1, FixingCase.MOST_PER_END)
             .filter(count -> fixing.pull(lift(design, count)).holds())
             .mapToObj(count -> "joint.fixing.per-end=" + count)
             .findFirst();
@@ -73,9 +74,8 @@ final class FixingWithdrawal implements Rule {
         SlatAdvice.OVERHANG,
         "pull on each of the %s at the next bearing with %s as one thing on two slat ends"
             .formatted(fixing.plural(), new Figures(design.rack().units()).mass(slat.bayMass())),
-        pull.holds()
-            ? ""
-            : Remedies.anyOf(
+        () ->
+            Remedies.anyOf(
                 List.of(
                     remedies.overhang(size -> rule.apply(slat.withOverhang(size)).holds()),
                     remedies.load(load -> rule.apply(slat.withLoad(load)).holds()))));
@@ -89,15 +89,12 @@ final class FixingWithdrawal implements Rule {
   }
 
   private static Finding finding(
-      FixingCase fixing, Reckoned pull, String subject, String message, String advice) {
-    Figures figures = new Figures(fixing.rack().units());
-    return new Finding(
-        pull.severity(),
+      FixingCase fixing, Reckoned pull, String subject, String message, Supplier<String> advice) {
+    return pull.finding(
         NAME,
         subject,
         message,
-        figures.force(pull.value()),
-        "at most " + figures.force(pull.most()),
+        new Figures(fixing.rack().units())::force,
         advice,
         FixingCase.SOURCE + "; the case is our own");
   }

@@ -2,7 +2,7 @@ package org.slatwright.design.checks;
 
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.mechanics.Dowel;
-import org.slatwright.design.mechanics.DowelJoint;
+import org.slatwright.design.mechanics.OpeningJoint;
 import org.slatwright.design.sizing.DowelSizes;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.wood.Species;
@@ -16,9 +16,6 @@ import org.slatwright.design.wood.Species;
  * @param embedment of a dowel in the rail
  */
 record JointCase(Rack rack, Length height, int count, Length diameter, Length embedment) {
-
-  /** γ_Q: EN 1990, table A1.2(B), from memory. */
-  private static final double LOAD_FACTOR = 1.5;
 
   /** What dowels are reckoned as: beech, the usual turned hardwood (common practice, no source). */
   private static final String DOWEL_WOOD = "american beech";
@@ -90,10 +87,10 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
     return Math.min(dowel().safeShear(), bearing() * diameter.inMm() * embedment.inMm());
   }
 
-  private DowelJoint joint() {
+  private OpeningJoint joint() {
     double breadth = Length.min(rack.rail().width(), rack.upright().width()).inMm();
-    double pressed = rack.timber().crushingAtAPush(rack.climate()) / LOAD_FACTOR;
-    return new DowelJoint(height.minus(edge()).inMm(), breadth, pressed);
+    double pressed = Strength.pressedAtAPush(rack.timber(), rack.climate());
+    return new OpeningJoint(height.minus(edge()).inMm(), breadth, pressed);
   }
 
   private Dowel dowel() {
@@ -102,7 +99,7 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
   }
 
   private double bearing() {
-    return rack.timber().crushing(rack.climate()) / LOAD_FACTOR;
+    return rack.timber().crushing(rack.climate()) / Strength.LOAD_FACTOR;
   }
 
   /** Where it is unknown, that of the weakest of the same kind that is known. */
@@ -119,9 +116,6 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
   }
 
   private static Species dowelWood() {
-    return Species.all().stream()
-        .filter(species -> species.name().equals(DOWEL_WOOD))
-        .findFirst()
-        .orElseThrow();
+    return Species.named(DOWEL_WOOD).orElseThrow();
   }
 }

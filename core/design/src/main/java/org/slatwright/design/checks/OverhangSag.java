@@ -24,15 +24,13 @@ final class OverhangSag implements Rule {
   private static Finding finding(SlatCase slat) {
     Reckoned sag = reckon(slat);
     Figures figures = new Figures(slat.rack().units());
-    return new Finding(
-        sag.severity(),
+    return sag.finding(
         NAME,
         SlatAdvice.OVERHANG,
         "sag after years with %s as one thing on no more than two of them"
             .formatted(figures.mass(slat.bayMass())),
-        figures.distance(sag.value()),
-        "at most " + figures.distance(sag.most()),
-        sag.holds() ? "" : SlatAdvice.ofOverhang(slat, OverhangSag::reckon),
+        figures::distance,
+        () -> SlatAdvice.ofOverhang(slat, OverhangSag::reckon),
         "EN 1995-1-1, 2.2.3 and table 7.2; the case is our own");
   }
 

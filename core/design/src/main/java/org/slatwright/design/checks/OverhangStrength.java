@@ -22,15 +22,13 @@ final class OverhangStrength implements Rule {
   private static Finding finding(SlatCase slat) {
     Reckoned stress = slat.strengthOfTheEnd();
     Figures figures = new Figures(slat.rack().units());
-    return new Finding(
-        stress.severity(),
+    return stress.finding(
         NAME,
         SlatAdvice.OVERHANG,
         "bending stress over the outer rail with %s as one thing on no more than two slat ends"
             .formatted(figures.mass(slat.bayMass())),
-        figures.stress(stress.value()),
-        "at most " + figures.stress(stress.most()),
-        stress.holds() ? "" : SlatAdvice.ofOverhang(slat, SlatCase::strengthOfTheEnd),
+        figures::stress,
+        () -> SlatAdvice.ofOverhang(slat, SlatCase::strengthOfTheEnd),
         Strength.SOURCE + "; the case is our own");
   }
 }

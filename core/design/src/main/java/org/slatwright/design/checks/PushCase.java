@@ -9,10 +9,10 @@ package org.slatwright.design.checks;
  */
 record PushCase(JointCase joint) {
 
-  /** 20 lbf at the top, BIFMA X5.9 (from a second hand); N. */
-  static final double PUSH = 89;
+  /** What ANSI/BIFMA X5.9 pushes the top of office storage with, 20 lbf; N. */
+  static final double PUSH = 20 * Figures.N_PER_LBF;
 
-  static final String SOURCE = "BIFMA X5.9 (from a second hand): 20 lbf at the top";
+  static final String SOURCE = "ANSI/BIFMA X5.9, from a secondary source: 20 lbf at the top";
 
   /** What the joints of all frames may take, N. */
   double taken() {

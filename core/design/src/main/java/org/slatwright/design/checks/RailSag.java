@@ -19,15 +19,13 @@ final class RailSag implements Rule {
     Reckoned sag = reckon(rail);
     Figures figures = new Figures(design.rack().units());
     return Stream.of(
-        new Finding(
-            sag.severity(),
+        sag.finding(
             NAME,
             RailStrength.SUBJECT,
             "sag of the rail that bears most, after years with %s spread evenly on a shelf"
                 .formatted(figures.mass(rail.load())),
-            figures.distance(sag.value()),
-            "at most " + figures.distance(sag.most()),
-            sag.holds() ? "" : advice(rail),
+            figures::distance,
+            () -> advice(rail),
             "BS EN 14073-3: 1/200 of the span; EN 1995-1-1, 2.2.3"));
   }
 

@@ -24,15 +24,13 @@ final class RailStrength implements Rule {
     Reckoned stress = shears ? rail.shear() : rail.bending();
     Figures figures = new Figures(design.rack().units());
     return Stream.of(
-        new Finding(
-            stress.severity(),
+        stress.finding(
             NAME,
             SUBJECT,
             "%s stress in the rail that bears most, with %s spread evenly on a shelf"
                 .formatted(shears ? "shear" : "bending", figures.mass(rail.load())),
-            figures.stress(stress.value()),
-            "at most " + figures.stress(stress.most()),
-            stress.holds() ? "" : advice(rail),
+            figures::stress,
+            () -> advice(rail),
             Strength.SOURCE));
   }
 

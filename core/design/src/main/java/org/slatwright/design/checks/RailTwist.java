@@ -22,17 +22,15 @@ final class RailTwist implements Rule {
     Reckoned twist = reckon(rail, JointCase.of(rack));
     Figures figures = new Figures(rack.units());
     return Stream.of(
-        new Finding(
-            twist.severity(),
+        twist.finding(
             "rail-twist",
             DowelShear.SUBJECT,
             "turning of a rail about its length at its %s, with %s on a shelf"
                 .formatted(
                     JointCase.of(rack).count() == 1 ? "single dowel" : "two dowels",
                     figures.mass(rack.load())),
-            figures.moment(twist.value()),
-            "at most " + figures.moment(twist.most()),
-            twist.holds() ? "" : advice(rail),
+            figures::moment,
+            () -> advice(rail),
             "textbook torsion; shear of beech: Wood Handbook, table 5-3, over 4"));
   }
 

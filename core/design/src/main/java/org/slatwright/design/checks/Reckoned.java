@@ -1,5 +1,8 @@
 package org.slatwright.design.checks;
 
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
+import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 
 /**
@@ -25,5 +28,29 @@ record Reckoned(double value, double most, double failing) {
       return Severity.NOTE;
     }
     return value <= failing ? Severity.WARNING : Severity.ERROR;
+  }
+
+  /**
+   * What is told of it, whether it holds or not.
+   *
+   * @param spelt how such a number is written, with its unit
+   * @param advice asked for only where it does not hold
+   */
+  Finding finding(
+      String rule,
+      String subject,
+      String message,
+      DoubleFunction<String> spelt,
+      Supplier<String> advice,
+      String source) {
+    return new Finding(
+        severity(),
+        rule,
+        subject,
+        message,
+        spelt.apply(value),
+        "at most " + spelt.apply(most),
+        holds() ? "" : advice.get(),
+        source);
   }
 }

@@ -18,7 +18,7 @@ import org.slatwright.design.sizing.Spelling;
  */
 record ShelfEdgePull() implements Rule {
 
-  private static final double LEAST = 60 * 4.4482216152605;
+  private static final double LEAST = 60 * Figures.N_PER_LBF;
 
   @Override
   public Stream<Finding> check(Design design) {

@@ -1,6 +1,5 @@
 package org.slatwright.design.checks;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,24 +13,23 @@ import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.mechanics.Fastening;
+import org.slatwright.design.mechanics.OpeningJoint;
 import org.slatwright.design.sizing.Rack;
 
 /**
  * Whether the rack leans over sideways, along its slats: nothing braces it that way but the fixing
  * of the slats. Where a frame leans, each slat turns on an edge of each rail and its brads or
- * screws are drawn out, on the lever y from that edge, while the edge is crushed over a = ΣF /
- * (f_c,90·b): {@code M = ΣF·(y - a/2)}. By virtual work a push H at the top, at height h, is held
- * by {@code H·h = ΣM} over all bearings.
+ * screws are drawn out ({@link OpeningJoint}). By virtual work a push H at the top, at height h, is
+ * held by {@code H·h = ΣM} over all bearings.
  *
  * <p>A sixth of what draws them out is used, on the side to which the rack leans more easily,
- * against 89 N at the top (BIFMA X5.9, from a second hand); a rack that is anchored at the top of
- * each frame is held there, and told as a note. What the dowels let a rail turn, and what a leaning
- * load pushes along, is left out; both are on the wrong side, one more reason for a brace.
+ * against {@link PushCase#PUSH}; a rack that is anchored at the top of each frame is held there,
+ * and told as a note. What the dowels let a rail turn, and what a leaning load pushes along, is
+ * left out; both are on the wrong side, one more reason for a brace.
  */
 final class SidewaysPush implements Rule {
 
   private static final String NAME = "sideways-push";
-  private static final double PUSH = 89;
   private static final String BRACE =
       "fix a diagonal brace or a back panel across two frames at the back, or anchor the top of each"
           + " frame to the wall";
@@ -40,24 +38,17 @@ final class SidewaysPush implements Rule {
    * A slat on a rail.
    *
    * @param pull on all of its fixings together, N
-   * @param left their mean lever from the left edge of where both touch, mm
-   * @param right the same from the right
+   * @param left as it opens about the left edge of where both touch
+   * @param right the same about the right one
    */
-  private record Bearing(double pull, double left, double right) {
+  private record Bearing(double pull, OpeningJoint left, OpeningJoint right) {}
 
-    /** With so many times the pull, N·mm; the edge bears {@code line} N per mm of its breadth. */
-    double moment(double lever, double times, double line) {
-      double crushed = Math.min(pull * times / line, lever);
-      return line * crushed * (lever - crushed / 2);
-    }
-  }
-
-  private record Bearings(List<Bearing> all, double line, double height) {
+  private record Bearings(List<Bearing> all, double height) {
 
     /** The push that they hold with so many times the pull, N. */
     double push(double times) {
-      double toLeft = all.stream().mapToDouble(b -> b.moment(b.left(), times, line)).sum();
-      double toRight = all.stream().mapToDouble(b -> b.moment(b.right(), times, line)).sum();
+      double toLeft = all.stream().mapToDouble(b -> b.left().moment(b.pull() * times)).sum();
+      double toRight = all.stream().mapToDouble(b -> b.right().moment(b.pull() * times)).sum();
       return Math.min(toLeft, toRight) / height;
     }
   }
@@ -68,7 +59,7 @@ final class SidewaysPush implements Rule {
     Figures figures = new Figures(rack.units());
     Bearings bearings = bearings(design);
     double held = bearings.push(1);
-    boolean holds = held >= PUSH || rack.anchored();
+    boolean holds = held >= PushCase.PUSH || rack.anchored();
     return Stream.of(
         new Finding(
             holds ? Severity.NOTE : Severity.WARNING,
@@ -79,9 +70,9 @@ final class SidewaysPush implements Rule {
                     + " anchored"
                 : "push along the slats at the top that their fixing holds, with no brace",
             figures.force(held),
-            "at least " + figures.force(PUSH),
+            "at least " + figures.force(PushCase.PUSH),
             holds ? "" : advice(new FixingCase(rack), bearings),
-            "BIFMA X5.9 (from a second hand); " + FixingCase.SOURCE));
+            PushCase.SOURCE + "; " + FixingCase.SOURCE));
   }
 
   private static String advice(FixingCase fixing, Bearings bearings) {
@@ -94,9 +85,9 @@ final class SidewaysPush implements Rule {
   /** An even number: half of them then stand on either side of the dowel. */
   private static Optional<String> morePerEnd(FixingCase fixing, Bearings bearings) {
     int perEnd = fixing.rack().fixing().perEnd();
-    return IntStream.rangeClosed(perEnd + 1, fixing.mostPerEnd())
+    return IntStream.rangeClosed(perEnd + 1, FixingCase.MOST_PER_END)
         .filter(count -> count % 2 == 0)
-        .filter(count -> bearings.push((double) count / perEnd) >= PUSH)
+        .filter(count -> bearings.push((double) count / perEnd) >= PushCase.PUSH)
         .mapToObj(count -> "joint.fixing.per-end=" + count)
         .findFirst();
   }
@@ -107,7 +98,9 @@ final class SidewaysPush implements Rule {
     boolean sameLevers = rack.slats().lengths().size() == 1 && rack.fixing().perEnd() % 2 == 0;
     Length thick = rack.units().metricOrInch(Length.mm(4), Length.inches(5, 32));
     double times = fixing.withdrawal(Fastener.Kind.SCREW, thick) / fixing.withdrawal();
-    return rack.fixing().kind() == Fastener.Kind.BRAD && sameLevers && bearings.push(times) >= PUSH
+    return rack.fixing().kind() == Fastener.Kind.BRAD
+            && sameLevers
+            && bearings.push(times) >= PushCase.PUSH
         ? Optional.of(
             "joint.fixing.kind=screw and "
                 + new Remedies(rack).fixing(rack.fixing().length(), thick))
@@ -124,13 +117,12 @@ final class SidewaysPush implements Rule {
                     fastener -> fastener.through().id() + " " + fastener.into().id(),
                     TreeMap::new,
                     Collectors.toList()));
-    List<Bearing> all = new ArrayList<>();
-    atBearings.values().forEach(fasteners -> all.add(bearing(fasteners, pull)));
-    double line = rack.timber().crushing(rack.climate()) * rack.slats().width().inMm();
-    return new Bearings(all, line, design.assembly().extent().high().z().inMm());
+    List<Bearing> all =
+        atBearings.values().stream().map(fasteners -> bearing(rack, fasteners, pull)).toList();
+    return new Bearings(all, design.assembly().extent().high().z().inMm());
   }
 
-  private static Bearing bearing(List<Fastener> fasteners, double pull) {
+  private static Bearing bearing(Rack rack, List<Fastener> fasteners, double pull) {
     Box slat = fasteners.get(0).through().box();
     Box rail = fasteners.get(0).into().box();
     double left = Length.max(slat.low().x(), rail.low().x()).inMm();
@@ -141,6 +133,14 @@ final class SidewaysPush implements Rule {
             .average()
             .orElseThrow();
     return new Bearing(
-        pull * fasteners.size(), Math.max(0, middle - left), Math.max(0, right - middle));
+        pull * fasteners.size(), opening(rack, middle - left), opening(rack, right - middle));
+  }
+
+  private static OpeningJoint opening(Rack rack, double reach) {
+    double pressed =
+        Math.min(
+            Strength.pressedAtAPush(rack.timber(), rack.climate()),
+            Strength.pressedAtAPush(rack.slatTimber(), rack.climate()));
+    return new OpeningJoint(Math.max(0, reach), rack.slats().width().inMm(), pressed);
   }
 }

@@ -7,6 +7,7 @@ import org.slatwright.design.mechanics.Creep;
 import org.slatwright.design.mechanics.Loading;
 import org.slatwright.design.mechanics.Overhang;
 import org.slatwright.design.mechanics.RectangularSection;
+import org.slatwright.design.mechanics.Tipping;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -24,9 +25,6 @@ import org.slatwright.design.sizing.Rack;
  * @param load on each shelf, over all bays
  */
 record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, Mass load) {
-
-  /** m/s². */
-  private static final double GRAVITY = 9.80665;
 
   private static final double KG_PER_MM3 = 1e-9;
 
@@ -110,13 +108,13 @@ record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, M
   }
 
   private double bayLoad() {
-    return load.kg() * GRAVITY / rack.bays();
+    return load.kg() * Tipping.GRAVITY / rack.bays();
   }
 
   private double ownWeight() {
     double density = rack.slatTimber().species().density(rack.climate().dampest());
     double volume = rack.slats().width().inMm() * thickness.inMm() * span();
-    return density * KG_PER_MM3 * volume * GRAVITY;
+    return density * KG_PER_MM3 * volume * Tipping.GRAVITY;
   }
 
   private Beam beam() {

@@ -20,15 +20,13 @@ final class SlatPointLoad implements Rule {
     Reckoned stress = slat.strengthUnderOneThing();
     Figures figures = new Figures(design.rack().units());
     return Stream.of(
-        new Finding(
-            stress.severity(),
+        stress.finding(
             NAME,
             SlatAdvice.SUBJECT,
             "bending stress in a slat with %s as one thing in mid-span, on no more than two slats"
                 .formatted(figures.mass(slat.bayMass())),
-            figures.stress(stress.value()),
-            "at most " + figures.stress(stress.most()),
-            stress.holds() ? "" : SlatAdvice.ofSpan(slat, SlatCase::strengthUnderOneThing),
+            figures::stress,
+            () -> SlatAdvice.ofSpan(slat, SlatCase::strengthUnderOneThing),
             Strength.SOURCE + "; the case is our own"));
   }
 }

@@ -17,15 +17,13 @@ final class SlatStrength implements Rule {
     Reckoned stress = slat.strength();
     Figures figures = new Figures(design.rack().units());
     return Stream.of(
-        new Finding(
-            stress.severity(),
+        stress.finding(
             NAME,
             SlatAdvice.SUBJECT,
             "bending stress in each slat with %s spread evenly on a shelf"
                 .formatted(figures.mass(slat.load())),
-            figures.stress(stress.value()),
-            "at most " + figures.stress(stress.most()),
-            stress.holds() ? "" : SlatAdvice.ofSpan(slat, SlatCase::strength),
+            figures::stress,
+            () -> SlatAdvice.ofSpan(slat, SlatCase::strength),
             Strength.SOURCE));
   }
 }

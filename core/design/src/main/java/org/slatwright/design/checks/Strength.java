@@ -18,7 +18,7 @@ final class Strength {
   static final String SOURCE = "EN 1995-1-1, 6.1.6; EN 338; EN 1990, table A1.2";
 
   /** γ_Q of a load that varies: EN 1990, table A1.2(B), from memory. */
-  private static final double LOAD_FACTOR = 1.5;
+  static final double LOAD_FACTOR = 1.5;
 
   /** k_cr, the share of the breadth that has not split: EN 1995-1-1, 6.1.7, from memory. */
   private static final double UNSPLIT = 0.67;
@@ -41,5 +41,10 @@ final class Strength {
   static Reckoned shear(double stress, Timber timber, Climate climate) {
     double design = timber.shear(climate) * UNSPLIT;
     return new Reckoned(stress, design / LOAD_FACTOR, design);
+  }
+
+  /** What wood pressed across its grain may bear for a short while, MPa. */
+  static double pressedAtAPush(Timber timber, Climate climate) {
+    return timber.crushingAtAPush(climate) / LOAD_FACTOR;
   }
 }

@@ -17,8 +17,6 @@ import org.slatwright.design.sizing.Rack;
  */
 record TipOver(String rule, Way way) implements Rule {
 
-  private static final double LEAST = 20 * 4.4482216152605;
-
   @Override
   public Stream<Finding> check(Design design) {
     Stance stance = Stance.of(design);
@@ -26,7 +24,7 @@ record TipOver(String rule, Way way) implements Rule {
     Figures figures = new Figures(design.rack().units());
     double height = design.assembly().extent().size(Axis.Z).inMm();
     double push = Tipping.push(empty.weight(), way.lever(stance, empty), height);
-    boolean holds = push >= LEAST;
+    boolean holds = push >= PushCase.PUSH;
     return Stream.of(
         new Finding(
             holds ? Finding.Severity.NOTE : Finding.Severity.WARNING,
@@ -34,9 +32,9 @@ record TipOver(String rule, Way way) implements Rule {
             "rack",
             "the push at the top that tips it " + way.words() + ", empty",
             figures.force(push),
-            "at least " + figures.force(LEAST),
-            holds ? "" : advice(design.rack(), stance, LEAST * height),
-            "statics; 20 lbf as in ANSI/BIFMA X5.9, from a secondary source"));
+            "at least " + figures.force(PushCase.PUSH),
+            holds ? "" : advice(design.rack(), stance, PushCase.PUSH * height),
+            "statics; " + PushCase.SOURCE));
   }
 
   private String advice(Rack rack, Stance stance, double moment) {

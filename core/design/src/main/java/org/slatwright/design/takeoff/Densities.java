@@ -21,14 +21,7 @@ record Densities(Rack rack) {
     return switch (stock) {
       case FRAME, RAIL -> rack.timber().species();
       case SLAT -> rack.slatTimber().species();
-      case DOWEL_ROD -> dowel();
+      case DOWEL_ROD -> Species.named(DOWEL_SPECIES).orElseThrow();
     };
-  }
-
-  private static Species dowel() {
-    return Species.all().stream()
-        .filter(species -> species.name().equals(DOWEL_SPECIES))
-        .findFirst()
-        .orElseThrow();
   }
 }

@@ -1,19 +1,19 @@
 package org.slatwright.design.mechanics;
 
 /**
- * A rail end against the side of an upright that turns about one of its edges: a dowel pulls, and
- * the wood presses back over a block at that edge. Statics; the glue on the end grain is left out,
- * as is a dowel nearer to the edge.
+ * Two pieces of wood face to face, of which one turns about an edge of the face and opens the
+ * joint: what holds them together, a dowel or brads, pulls, and the wood presses back over a block
+ * at that edge. Statics; glue on the face is left out, as is whatever pulls nearer to the edge.
  *
- * @param reach from the edge that presses to the dowel that pulls, mm
+ * @param reach from the edge that presses to what pulls, mm
  * @param breadth of wood that presses, mm
  * @param bearing what that wood bears across the grain, MPa
  */
-public record DowelJoint(double reach, double breadth, double bearing) {
+public record OpeningJoint(double reach, double breadth, double bearing) {
 
   /**
    * The moment in N·mm with a pull in N: {@code F·(y - a/2)} with a block of {@code a = F/(f·b)};
-   * where that reaches the dowel the wood gives first, and it is {@code f·b·y²/2}.
+   * where that reaches what pulls, the wood gives first, and it is {@code f·b·y²/2}.
    */
   public double moment(double pull) {
     double force = Math.min(pull, mostPull());
