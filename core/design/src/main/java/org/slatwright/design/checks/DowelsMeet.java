@@ -23,18 +23,18 @@ final class DowelsMeet implements Rule {
 
   private static Optional<Finding> meeting(Design design, Part part) {
     Figures figures = new Figures(design.rack().units());
-    Optional<Piece> piece =
-        design.assembly().pieces().stream().filter(each -> each.part() == part).findFirst();
-    return piece.flatMap(
-        drilled ->
-            Inside.Pair.walls(pairs(holes(drilled)))
-                .finding(
-                    NAME,
-                    part.name() + " " + part.mark(),
-                    "dowel holes run into one another: wood between them",
-                    "little wood between two dowel holes",
-                    "dowels %s shorter in a rail, or thinner".formatted(figures.distance(Rod.WALL)),
-                    figures));
+    return Inside.anyOf(part, design.assembly())
+        .flatMap(
+            drilled ->
+                Inside.Pair.walls(pairs(holes(drilled)))
+                    .finding(
+                        NAME,
+                        part.name() + " " + part.mark(),
+                        "dowel holes run into one another: wood between them",
+                        "little wood between two dowel holes",
+                        "dowels %s shorter in a rail, or thinner"
+                            .formatted(figures.distance(Rod.WALL)),
+                        figures));
   }
 
   private static List<Rod> holes(Piece piece) {

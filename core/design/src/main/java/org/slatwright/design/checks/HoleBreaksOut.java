@@ -25,19 +25,18 @@ final class HoleBreaksOut implements Rule {
   }
 
   private static Optional<Finding> broken(Design design, Part part) {
-    Optional<Piece> piece =
-        design.assembly().pieces().stream().filter(each -> each.part() == part).findFirst();
     Figures figures = new Figures(design.rack().units());
-    return piece.flatMap(
-        drilled ->
-            Walls.of(part.holes().stream().flatMapToDouble(hole -> walls(drilled, hole)))
-                .finding(
-                    NAME,
-                    part.name() + " " + part.mark(),
-                    "holes break out of a face: wood beside them",
-                    "little wood between holes and a face",
-                    "thinner dowels, or a thicker " + part.name(),
-                    figures));
+    return Inside.anyOf(part, design.assembly())
+        .flatMap(
+            drilled ->
+                Walls.of(part.holes().stream().flatMapToDouble(hole -> walls(drilled, hole)))
+                    .finding(
+                        NAME,
+                        part.name() + " " + part.mark(),
+                        "holes break out of a face: wood beside them",
+                        "little wood between holes and a face",
+                        "thinner dowels, or a thicker " + part.name(),
+                        figures));
   }
 
   private static DoubleStream walls(Piece piece, Hole hole) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -12,6 +13,8 @@ import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.api.model.Joint;
+import org.slatwright.api.model.Part;
+import org.slatwright.api.model.Piece;
 
 /**
  * What lies inside the pieces of an assembly, by the piece it is in, so that only neighbours are
@@ -61,6 +64,11 @@ record Inside(Map<String, List<Rod>> shanks, Map<String, List<Rod>> dowelHoles) 
       }
     }
     return pairs;
+  }
+
+  /** A piece of that part, all of which are drilled alike; empty where none is built in. */
+  static Optional<Piece> anyOf(Part part, Assembly assembly) {
+    return assembly.pieces().stream().filter(piece -> piece.part() == part).findFirst();
   }
 
   static String plural(Fastener.Kind kind) {

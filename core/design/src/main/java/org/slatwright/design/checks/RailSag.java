@@ -6,12 +6,11 @@ import org.slatwright.api.plan.Finding;
 
 /**
  * How far the rail that bears most sags after years under what a shelf must carry, spread evenly,
- * against 0.5 % of its length (BS EN 14073-3, from a second hand); twice that is an error.
+ * against {@link Sag}.
  */
 final class RailSag implements Rule {
 
   private static final String NAME = "rail-sag";
-  private static final double SPAN_PER_SAG = 200;
 
   @Override
   public Stream<Finding> check(Design design) {
@@ -26,12 +25,11 @@ final class RailSag implements Rule {
                 .formatted(figures.mass(rail.load())),
             figures::distance,
             () -> advice(rail),
-            "BS EN 14073-3: 1/200 of the span; EN 1995-1-1, 2.2.3"));
+            Sag.SOURCE));
   }
 
   private static Reckoned reckon(RailCase rail) {
-    double most = rail.span() / SPAN_PER_SAG;
-    return new Reckoned(rail.sag(), most, 2 * most);
+    return Sag.over(rail.span(), rail.sag());
   }
 
   private static String advice(RailCase rail) {

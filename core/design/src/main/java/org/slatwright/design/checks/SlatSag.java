@@ -5,8 +5,7 @@ import org.slatwright.api.plan.Finding;
 
 /**
  * How far the slats sag after years under what a shelf must carry, spread evenly: {@code 5/384 ·
- * W·L³/(E·I) + 1/8 · W·L/(G·A′)} (Wood Handbook, eq. 9-2), grown by creep (EN 1995-1-1, 2.2.3),
- * against 0.5 % of the span (BS EN 14073-3, from a second hand). Twice that is an error.
+ * W·L³/(E·I) + 1/8 · W·L/(G·A′)} (Wood Handbook, eq. 9-2), grown by creep, against {@link Sag}.
  *
  * <p>A sag of more than 1/600 of the span can be seen (shop rule, from memory); a note then says
  * what would keep it from sight.
@@ -14,7 +13,6 @@ import org.slatwright.api.plan.Finding;
 final class SlatSag implements Rule {
 
   private static final String NAME = "slat-sag";
-  private static final double SPAN_PER_SAG = 200;
   private static final double SPAN_PER_VISIBLE_SAG = 600;
 
   @Override
@@ -31,12 +29,11 @@ final class SlatSag implements Rule {
             figures.distance(sag.value()),
             "at most " + figures.distance(sag.most()),
             sag.holds() ? outOfSight(slat, figures) : SlatAdvice.ofSpan(slat, SlatSag::reckon),
-            "BS EN 14073-3: 1/200 of the span; EN 1995-1-1, 2.2.3"));
+            Sag.SOURCE));
   }
 
   private static Reckoned reckon(SlatCase slat) {
-    double most = slat.span() / SPAN_PER_SAG;
-    return new Reckoned(slat.sag(), most, 2 * most);
+    return Sag.over(slat.span(), slat.sag());
   }
 
   private static String outOfSight(SlatCase slat, Figures figures) {
