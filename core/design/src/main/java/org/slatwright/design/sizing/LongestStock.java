@@ -3,6 +3,7 @@ package org.slatwright.design.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.Given;
@@ -41,31 +42,35 @@ final class LongestStock {
 
   void checkUprights(HeightSizes sizes, Length needed) {
     if (!holdsUpright(needed)) {
-      Length longest = longestFrameStock().orElseThrow();
-      Length usable = longest.snappedDown(sheet.increment());
-      boolean closes = usable.isPositive() && sizes.withUpright(usable).close().isPresent();
-      sheet.complain(
-          sheet.place("rack.upright"),
-          tooShort("uprights", needed, "timber.frame.lengths", longest),
-          closes
-              ? List.of(sheet.change("rack.upright", usable, "uprights of " + sheet.show(usable)))
-              : List.of());
+      complain(
+          "rack.upright",
+          "uprights",
+          needed,
+          usable -> usable.isPositive() && sizes.withUpright(usable).close().isPresent());
     }
   }
 
   void checkRails(RowSizes sizes, Length needed) {
     if (!holdsRail(needed)) {
-      Length longest = longestFrameStock().orElseThrow();
-      Length usable = longest.snappedDown(sheet.increment());
-      boolean takesDowels = !usable.isLessThan(sizes.leastRail());
-      boolean closes = takesDowels && sizes.withRail(usable).close().isPresent();
-      sheet.complain(
-          sheet.place("rack.rail-length"),
-          tooShort("rails", needed, "timber.frame.lengths", longest),
-          closes
-              ? List.of(sheet.change("rack.rail-length", usable, "rails of " + sheet.show(usable)))
-              : List.of());
+      complain(
+          "rack.rail-length",
+          "rails",
+          needed,
+          usable ->
+              !usable.isLessThan(sizes.leastRail()) && sizes.withRail(usable).close().isPresent());
     }
+  }
+
+  /** With the longest that the frame's stock gives, where the chain closes on it. */
+  private void complain(String key, String parts, Length needed, Predicate<Length> closes) {
+    Length longest = longestFrameStock().orElseThrow();
+    Length usable = longest.snappedDown(sheet.increment());
+    sheet.complain(
+        sheet.place(key),
+        tooShort(parts, needed, "timber.frame.lengths", longest),
+        closes.test(usable)
+            ? List.of(sheet.change(key, usable, parts + " of " + sheet.show(usable)))
+            : List.of());
   }
 
   void checkSlats(WidthChain chain, Length slatWidth) {
