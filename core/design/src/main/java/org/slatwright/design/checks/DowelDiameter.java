@@ -9,11 +9,13 @@ import org.slatwright.design.sizing.Rack;
 /**
  * Whether dowels are a third to half as thick as the stock across them: half at most by WOOD
  * magazine (tips for dowel joinery), a third at least by common practice, no source. Below a third
- * it is a note alone, since what such a joint bears is reckoned too.
+ * it is a note alone, since what such a joint bears is reckoned too, and from 12 mm up not even
+ * that, since hardly any dowel is sold thicker.
  */
 final class DowelDiameter implements Rule {
 
   private static final String NAME = "dowel-diameter";
+  private static final Length THICKEST = Length.mm(12);
 
   @Override
   public Stream<Finding> check(Design design) {
@@ -23,7 +25,8 @@ final class DowelDiameter implements Rule {
     if (diameter.isMoreThan(stock.half())) {
       return Stream.of(tooThick(rack, stock));
     }
-    return diameter.times(3).isLessThan(stock) ? Stream.of(thin(rack, stock)) : Stream.empty();
+    boolean thin = diameter.times(3).isLessThan(stock) && diameter.isLessThan(THICKEST);
+    return thin ? Stream.of(thin(rack, stock)) : Stream.empty();
   }
 
   private static Finding tooThick(Rack rack, Length stock) {
@@ -54,7 +57,7 @@ final class DowelDiameter implements Rule {
         figures.length(rack.joint().diameter()),
         "usually %s to %s"
             .formatted(figures.distance(stock.inMm() / 3), figures.distance(stock.inMm() / 2)),
-        "",
+        JointRemedies.of(rack).thickerDowel(any -> true).map(change -> "set " + change).orElse(""),
         "common practice, no source");
   }
 
