@@ -5,10 +5,16 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BiPredicate;
 import java.util.function.LongPredicate;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Mass;
+import org.slatwright.design.sizing.PlanedSizes;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Spelling;
 
@@ -19,6 +25,9 @@ import org.slatwright.design.sizing.Spelling;
  */
 record Remedies(Rack rack) {
 
+  /** As many as a rack file may have. */
+  private static final int MOST_BAYS = 50;
+
   private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
   private static final BigDecimal GRAMS_PER_KILOGRAM = BigDecimal.valueOf(1000);
 
@@ -28,11 +37,38 @@ record Remedies(Rack rack) {
     return there.isEmpty() ? "" : "set " + String.join(", or ", there);
   }
 
-  /** The least thickness of the slats; none where they would be twice as thick. */
-  Optional<String> slatThickness(Predicate<Length> holds) {
-    Rack.SlatRow slats = rack.slats();
-    return least(slats.thinnest(), holds)
-        .map(least -> "timber.slats.section=" + spelling().pair(least, "x", slats.width()));
+  /** Any one of the changes that there are, or what no setting says. */
+  static String anyOf(List<Optional<String>> changes, Optional<String> words) {
+    return Stream.concat(
+            Stream.of(anyOf(changes)).filter(settings -> !settings.isEmpty()), words.stream())
+        .collect(Collectors.joining(", or "));
+  }
+
+  /**
+   * The least thickness of the slats that is sold; none where they would be more than twice as
+   * thick.
+   */
+  Optional<Length> slatThickness(Predicate<Length> holds) {
+    Length thinnest = rack.slats().thinnest();
+    return PlanedSizes.thicknesses(rack.units()).stream()
+        .filter(size -> size.isMoreThan(thinnest) && !size.isMoreThan(thinnest.times(2)))
+        .filter(holds)
+        .findFirst();
+  }
+
+  /** Slats so thick; none where they come from reclaimed boards, which are as they are. */
+  Optional<String> slatSection(Length thickness) {
+    return rack.reclaimed()
+        ? Optional.empty()
+        : Optional.of(
+            "timber.slats.section=" + spelling().pair(thickness, "x", rack.slats().width()));
+  }
+
+  /** In words, where slats come from reclaimed boards. */
+  Optional<String> thickerBoards(Length thickness) {
+    return rack.reclaimed()
+        ? Optional.of("take boards at least " + shown(thickness) + " thick")
+        : Optional.empty();
   }
 
   /** The least height of the rails; none where they would be twice as high. */
@@ -52,6 +88,43 @@ record Remedies(Rack rack) {
     }
     return greatest(rack.interiorWidth().half(), rack.interiorWidth(), holds)
         .map(most -> "rack.interior-width=" + spelling().length(most));
+  }
+
+  /**
+   * The fewest bays, a frame between any two, in the width that there is; none where things that
+   * the rack must hold have their say in its sizes.
+   *
+   * @param holds with so many bays, so wide
+   */
+  Optional<String> moreBays(BiPredicate<Integer, Length> holds) {
+    if (!rack.fits().isEmpty()) {
+      return Optional.empty();
+    }
+    return IntStream.rangeClosed(rack.bays() + 1, MOST_BAYS)
+        .filter(bays -> narrowed(bays).isPositive() && holds.test(bays, narrowed(bays)))
+        .mapToObj(
+            bays ->
+                "rack.bays=%s with rack.interior-width=%s"
+                    .formatted(bays, spelling().length(narrowed(bays))))
+        .findFirst();
+  }
+
+  private Length narrowed(int bays) {
+    Length upright = rack.upright().width();
+    Length all = rack.interiorWidth().plus(upright).times(rack.bays());
+    return all.dividedBy(bays).minus(upright).snappedDown(rack.increment());
+  }
+
+  /** In words, where the things that the rack must hold ask for the width. */
+  Optional<String> fewerAcross(Predicate<Length> holds) {
+    if (rack.fits().isEmpty()) {
+      return Optional.empty();
+    }
+    return greatest(Length.ZERO, rack.interiorWidth(), holds)
+        .map(
+            most ->
+                "hold fewer things across, so that frames stand no more than %s apart"
+                    .formatted(shown(most)));
   }
 
   /** The greatest overhang of the slats, or none at all. */
@@ -117,6 +190,10 @@ record Remedies(Rack rack) {
 
   private BigDecimal gramsPerUnit() {
     return rack.units().metricOrInch(GRAMS_PER_KILOGRAM, GRAMS_PER_POUND);
+  }
+
+  private String shown(Length length) {
+    return new LengthFormat(rack.units()).withUnit(length);
   }
 
   private Spelling spelling() {

@@ -24,7 +24,8 @@ import org.slatwright.design.sizing.Rack;
  * @param overhang of the slat's ends
  * @param load on each shelf, over all bays
  */
-record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, Mass load) {
+record SlatCase(
+    Rack rack, Length thickness, int bays, Length interior, Length overhang, Mass load) {
 
   private static final double KG_PER_MM3 = 1e-9;
 
@@ -34,23 +35,27 @@ record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, M
   static SlatCase of(Rack rack) {
     Rack.SlatRow slats = rack.slats();
     return new SlatCase(
-        rack, slats.thinnest(), rack.interiorWidth(), slats.overhang(), rack.load());
+        rack, slats.thinnest(), rack.bays(), rack.interiorWidth(), slats.overhang(), rack.load());
   }
 
   SlatCase withThickness(Length other) {
-    return new SlatCase(rack, other, interior, overhang, load);
+    return new SlatCase(rack, other, bays, interior, overhang, load);
   }
 
   SlatCase withInterior(Length other) {
-    return new SlatCase(rack, thickness, other, overhang, load);
+    return new SlatCase(rack, thickness, bays, other, overhang, load);
+  }
+
+  SlatCase withBays(int others, Length interiorOfEach) {
+    return new SlatCase(rack, thickness, others, interiorOfEach, overhang, load);
   }
 
   SlatCase withOverhang(Length other) {
-    return new SlatCase(rack, thickness, interior, other, load);
+    return new SlatCase(rack, thickness, bays, interior, other, load);
   }
 
   SlatCase withLoad(Mass other) {
-    return new SlatCase(rack, thickness, interior, overhang, other);
+    return new SlatCase(rack, thickness, bays, interior, overhang, other);
   }
 
   /** Between the middles of two frames, mm. */
@@ -104,11 +109,11 @@ record SlatCase(Rack rack, Length thickness, Length interior, Length overhang, M
 
   /** What a bay of a shelf carries. */
   Mass bayMass() {
-    return Mass.roundedKg(load.kg() / rack.bays());
+    return Mass.roundedKg(load.kg() / bays);
   }
 
   private double bayLoad() {
-    return load.kg() * Tipping.GRAVITY / rack.bays();
+    return load.kg() * Tipping.GRAVITY / bays;
   }
 
   private double ownWeight() {

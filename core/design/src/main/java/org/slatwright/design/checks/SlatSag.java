@@ -38,13 +38,20 @@ final class SlatSag implements Rule {
 
   private static String outOfSight(SlatCase slat, Figures figures) {
     double visible = slat.span() / SPAN_PER_VISIBLE_SAG;
+    Remedies remedies = new Remedies(slat.rack());
     return slat.sag() <= visible
         ? ""
-        : new Remedies(slat.rack())
+        : remedies
             .slatThickness(size -> !isVisible(slat.withThickness(size)))
+            .flatMap(
+                size ->
+                    remedies
+                        .slatSection(size)
+                        .map(setting -> "set " + setting)
+                        .or(() -> remedies.thickerBoards(size)))
             .map(
                 change ->
-                    "it holds, but the eye sees more than %s; less with %s"
+                    "it holds, but the eye sees more than %s: for less, %s"
                         .formatted(figures.distance(visible), change))
             .orElse("");
   }

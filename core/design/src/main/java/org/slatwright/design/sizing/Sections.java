@@ -45,6 +45,7 @@ final class Sections {
   static Optional<Section> slat(Worksheet sheet) {
     RackFile.SlatStock stock = sheet.file().timber().slats();
     if (stock.section().isPresent()) {
+      new BoardSections(sheet, stock.section().get().value()).check();
       return stock.section().map(Given::value);
     }
     List<RackFile.Board> boards = stock.boards().stream().map(Given::value).toList();
@@ -57,14 +58,11 @@ final class Sections {
     return Optional.of(ofBoards(sheet, boards));
   }
 
-  /** Of slats of that section: reclaimed boards differ, and are not planed to one thickness. */
+  /** Of slats of that section: a reclaimed board may be planed thinner, but never be thicker. */
   static Length thinnestSlat(Worksheet sheet, Section slat) {
-    RackFile.SlatStock stock = sheet.file().timber().slats();
-    return stock.section().isPresent()
-        ? slat.first()
-        : stock.boards().stream()
-            .map(board -> board.value().thickness())
-            .reduce(slat.first(), Length::min);
+    return sheet.file().timber().slats().boards().stream()
+        .map(board -> board.value().thickness())
+        .reduce(slat.first(), Length::min);
   }
 
   private static Section ofBoards(Worksheet sheet, List<RackFile.Board> boards) {

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
+import org.slatwright.design.sizing.Rack;
 
 /**
  * A stand for one pot a shelf, its single slat of 89 x 19 mm spanning 600 mm: the beam that is
@@ -98,7 +99,7 @@ class SlatsAndRailsTest {
   void aSagThatIsSeenIsToldWithWhatHidesIt() throws Exception {
     assertEquals("", finding("slat-sag", "load.per-shelf=9 kg").advice());
     assertEquals(
-        "it holds, but the eye sees more than 1 mm; less with timber.slats.section=20x89",
+        "it holds, but the eye sees more than 1 mm: for less, set timber.slats.section=20x89",
         finding("slat-sag").advice());
   }
 
@@ -113,6 +114,93 @@ class SlatsAndRailsTest {
 
     assertEquals(1.3735 * WITH_ITS_OWN_WEIGHT, slat.strength().value(), 0.0001);
     assertEquals(14 * 0.7 / 1.3 / 1.5, slat.strength().most(), 1e-9, "C14, as nobody graded them");
+  }
+
+  /** As by hand above, 16 instead of 19 mm thick: 19² / 16² times the stress of the load alone. */
+  @Test
+  void aSectionBesideThinnerBoardsMakesNoSlatStronger() throws Exception {
+    String boards = "timber.slats.boards=[{length: 1200, width: 89, thickness: 16, count: 9}]";
+    String yaml = POT_STAND.replace("section: 19 x 89", "boards: " + boards.substring(20));
+    Reckoned alone = SlatCase.of(Designs.of(yaml).rack()).strength();
+
+    for (String section : List.of("16 x 89", "23 x 89", "45 x 89")) {
+      Finding finding =
+          finding(
+              "slat-strength", boards, "timber.slats.section=" + section, "load.per-shelf=35kg");
+      Reckoned beside = slat(boards, "timber.slats.section=" + section).strength();
+
+      assertEquals(alone, beside, section);
+      assertSame(Severity.WARNING, finding.severity(), section);
+    }
+    double ownWeight = 1.3735 * 0.045454 * 19 / 16;
+    assertEquals(1.3735 * 19 * 19 / 16 / 16 + ownWeight, alone.value(), 0.0002);
+  }
+
+  @Test
+  void noSectionIsAdvisedWhereSlatsComeFromBoards() throws Exception {
+    String boards = "timber.slats.boards=[{length: 1200, width: 89, thickness: 16, count: 9}]";
+    String[] settings = {boards, "load.per-shelf=30kg", "slats.overhang=150"};
+
+    List<Finding> found = Checks.of(Designs.of(POT_STAND, settings));
+
+    assertTrue(found.stream().noneMatch(one -> one.advice().contains("timber.slats.section")));
+    String advice = Designs.finding("slat-strength", POT_STAND, settings).advice();
+    assertTrue(advice.endsWith(", or take boards at least 18 mm thick"), advice);
+    String thicker = boards.replace("thickness: 16", "thickness: 18");
+    String section = "timber.slats.section=18 x 89";
+    assertSame(
+        Severity.NOTE,
+        Designs.finding("slat-strength", POT_STAND, thicker, section, settings[1]).severity());
+  }
+
+  /** 2500 mm over frames of 44 mm: 18 mm slats sag too far under their own weight alone. */
+  @ParameterizedTest
+  @CsvSource({"slat-sag, 60", "slat-strength, 250", "slat-point-load, 130"})
+  void moreBaysAreAdvisedWhereNoSlatThatIsSoldWouldDo(String rule, int load) throws Exception {
+    String[] far = {
+      "rack.interior-width=2456",
+      "timber.slats.section=18x95",
+      "slats.per-shelf=4",
+      "rack.rail-length=420",
+      "load.per-shelf=" + load + "kg"
+    };
+    Finding finding = finding(rule, far);
+    assertFalse(finding.severity() == Severity.NOTE, rule);
+
+    List<String> change = Advice.changes(finding).get(0);
+
+    assertEquals(2, change.size(), finding.advice());
+    assertTrue(change.get(0).startsWith("rack.bays="), finding.advice());
+    String[] followed = Advice.joined(List.of(far), change).toArray(String[]::new);
+    assertSame(Severity.NOTE, finding(rule, followed).severity(), finding.advice());
+    Rack rack = Designs.of(POT_STAND, followed).rack();
+    double overall = (rack.interiorWidth().inMm() + 44) * rack.bays() - 44;
+    assertEquals(2456, overall, rack.bays(), finding.advice());
+    String one = "rack.bays=" + (rack.bays() - 1);
+    String wider = "rack.interior-width=" + (2500 / (rack.bays() - 1) - 44);
+    String[] fewer = Advice.joined(List.of(far), List.of(one, wider)).toArray(String[]::new);
+    assertFalse(finding(rule, fewer).severity() == Severity.NOTE, "the fewest that do");
+  }
+
+  @Test
+  void whereThingsAskForTheWidthFewerOfThemAreAdvised() throws Exception {
+    String things = "holds=[{name: pot, width: 90, depth: 90, height: 100, across: 20}]";
+    String[] far = {"rack.interior-width=2456", "load.per-shelf=60kg", "slats.overhang=0"};
+    String advice = finding("slat-sag", far[0], far[1], things).advice();
+    String most = advice.replaceFirst(".*no more than ([0-9]+) mm apart", "$1");
+
+    assertTrue(advice.contains("hold fewer things across"), advice);
+    String narrower = "rack.interior-width=" + most;
+    assertSame(Severity.NOTE, finding("slat-sag", far[1], things, narrower).severity());
+  }
+
+  @Test
+  void theThicknessAdvisedIsSold() throws Exception {
+    for (int load = 30; load <= 80; load += 5) {
+      String advice = finding("slat-sag", "load.per-shelf=" + load + "kg").advice();
+      String thickness = advice.replaceFirst("set timber.slats.section=([0-9]+)x89.*", "$1");
+      assertTrue(List.of("20", "21", "22", "25", "28", "32", "38").contains(thickness), advice);
+    }
   }
 
   @Test
