@@ -1,6 +1,10 @@
 package org.slatwright.design.sizing;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.NearestKey;
 import org.slatwright.design.wood.Species;
@@ -22,7 +26,10 @@ record Timbers(String name, Timber frame, Timber slats) {
         sheet.file().timber().frame().species().map(Given::value).map(NamedWood::of);
     NamedWood wood = given.orElseGet(() -> NamedWood.of(USUAL_SPECIES));
     Species species = wood.known().orElseGet(() -> guessed(sheet, wood));
-    StrengthClass grade = wood.grade().orElseGet(() -> ungraded(species));
+    StrengthClass grade =
+        wood.grade()
+            .map(stamped -> usable(sheet, species, stamped))
+            .orElseGet(() -> ungraded(species));
     if (given.isEmpty() || wood.grade().isEmpty()) {
       tellGrade(sheet, species, grade);
     }
@@ -37,25 +44,64 @@ record Timbers(String name, Timber frame, Timber slats) {
     return species.kind() == Species.Kind.SOFTWOOD ? StrengthClass.C16 : StrengthClass.D18;
   }
 
+  /** The class that is written, or a safe one where it is none of that wood. */
+  private static StrengthClass usable(Worksheet sheet, Species species, StrengthClass written) {
+    if (written.isFor(species)) {
+      return written;
+    }
+    StrengthClass usual = ungraded(species);
+    StrengthClass lower = written.bending() < usual.bending() ? written : usual;
+    boolean isSoft = species.kind() == Species.Kind.SOFTWOOD;
+    sheet.warn(
+        KEY,
+        "%s is a strength class of %s, and %s is a %s: reckoned as %s"
+            .formatted(
+                written,
+                isSoft ? "hardwoods" : "softwoods",
+                species.name(),
+                isSoft ? "softwood" : "hardwood",
+                lower),
+        changed(species));
+    return lower;
+  }
+
   private static void tellGrade(Worksheet sheet, Species species, StrengthClass grade) {
-    String stamped = species.kind() == Species.Kind.SOFTWOOD ? "C24" : "D30";
     sheet.note(
         KEY,
         "reckoned as %s of strength class %s, as stock without a grade stamp is"
             .formatted(species.name(), grade),
-        "write species: %s %s if yours is stamped %s".formatted(species.name(), stamped, stamped));
+        changed(species));
+  }
+
+  private static String changed(Species species) {
+    String stamped = species.kind() == Species.Kind.SOFTWOOD ? "C24" : "D30";
+    return "set %s=%s %s if yours is stamped %s".formatted(KEY, species.name(), stamped, stamped);
   }
 
   private static Species guessed(Worksheet sheet, NamedWood wood) {
-    Optional<String> near = NearestKey.to(wood.species(), Species.names());
+    Optional<String> near = NearestKey.to(wood.species(), likely(wood.species()));
     Species species =
         near.or(() -> Optional.of(USUAL_SPECIES)).flatMap(Species::named).orElseThrow();
     sheet.warn(
         KEY,
         "no numbers are known of %s: reckoned as %s".formatted(wood.species(), species.name()),
-        near.map(name -> "if that is right, write species: " + name)
+        near.map(name -> "if that is right, set " + KEY + "=" + name)
             .orElse(
-                "write the name of a wood as strong and heavy, such as scots pine or white oak"));
+                "set "
+                    + KEY
+                    + " to the name of a wood as strong and heavy, such as scots pine or white"
+                    + " oak"));
     return species;
+  }
+
+  /** Names that it may be a slip of: where pine is spelt right in it, only those of pines. */
+  private static List<String> likely(String written) {
+    Set<String> spelt = words(written);
+    spelt.retainAll(Species.names());
+    return Species.names().stream().filter(name -> words(name).containsAll(spelt)).toList();
+  }
+
+  private static Set<String> words(String name) {
+    return new TreeSet<>(List.of(name.toLowerCase(Locale.ROOT).split("[-_ ]+")));
   }
 }

@@ -19,7 +19,10 @@ final class SpeciesNames {
           Map.entry("norway spruce", List.of("spruce", "whitewood", "european spruce", "deal")),
           Map.entry("scots pine", List.of("pine", "redwood", "european redwood", "red deal")),
           Map.entry("eastern white pine", List.of("white pine")),
-          Map.entry("loblolly pine", List.of("southern yellow pine", "southern pine", "syp")),
+          Map.entry(
+              "loblolly pine",
+              List.of("southern yellow pine", "yellow pine", "southern pine", "syp")),
+          Map.entry("sitka spruce", List.of("sitka")),
           Map.entry("white spruce", List.of("spf", "spruce-pine-fir", "canadian spruce")),
           Map.entry("douglas-fir", List.of("oregon pine", "douglas")),
           Map.entry("white fir", List.of("fir")),

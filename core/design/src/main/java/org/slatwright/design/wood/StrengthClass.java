@@ -52,6 +52,19 @@ public enum StrengthClass {
     return Stream.of(values()).filter(grade -> grade.name().equalsIgnoreCase(name)).findFirst();
   }
 
+  /**
+   * Whether stock of that species is graded so: C for softwoods and poplar, D for hardwoods (EN
+   * 338).
+   */
+  public boolean isFor(Species species) {
+    boolean isSoft = species.kind() == Species.Kind.SOFTWOOD;
+    return name().startsWith("C") ? isSoft || isPoplar(species) : !isSoft;
+  }
+
+  private static boolean isPoplar(Species species) {
+    return species.name().endsWith("poplar");
+  }
+
   /** Characteristic bending strength, MPa. */
   public double bending() {
     return bending;

@@ -8,7 +8,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.design.wood.Species;
 import org.slatwright.design.wood.StrengthClass;
 
 class TimbersTest {
@@ -34,6 +36,8 @@ class TimbersTest {
     "oak, european oak, D18",
     "oak D30, european oak, D30",
     "yellow-poplar C22, yellow-poplar, C22",
+    "yellow pine C18, loblolly pine, C18",
+    "sitka C16, sitka spruce, C16",
     "' pine  C18 ', scots pine, C18"
   })
   void frameAndSlatsAreReckonedAsWritten(String written, String species, StrengthClass grade)
@@ -59,13 +63,14 @@ class TimbersTest {
     assertEquals(
         "reckoned as norway spruce of strength class C16, as stock without a grade stamp is",
         told.get(0).message());
-    assertEquals("write species: norway spruce C24 if yours is stamped C24", told.get(0).advice());
+    assertEquals(
+        "set timber.frame.species=norway spruce C24 if yours is stamped C24", told.get(0).advice());
   }
 
   @Test
   void theClassAdvisedIsTaken() throws Exception {
     String advice = told(solve(HERBS, KEY + "=oak")).get(0).advice();
-    String species = advice.replaceFirst("write species: (.*) if .*", "$1");
+    String species = advice.replaceFirst("set timber.frame.species=(.*) if .*", "$1");
 
     Rack rack = solve(HERBS, KEY + "=" + species);
 
@@ -82,7 +87,8 @@ class TimbersTest {
     assertEquals(
         List.of("no numbers are known of dougals fir: reckoned as douglas-fir"),
         warnings(rack).stream().map(Finding::message).toList());
-    assertEquals("if that is right, write species: douglas-fir", warnings(rack).get(0).advice());
+    assertEquals(
+        "if that is right, set timber.frame.species=douglas-fir", warnings(rack).get(0).advice());
   }
 
   @Test
@@ -94,6 +100,57 @@ class TimbersTest {
     assertEquals(
         List.of("no numbers are known of iroko: reckoned as norway spruce"),
         warnings(rack).stream().map(Finding::message).toList());
+  }
+
+  /** EN 338: C classes are those of softwoods, and of poplar; D classes those of hardwoods. */
+  @ParameterizedTest
+  @CsvSource({
+    "norway spruce D40, C16, 'D40 is a strength class of hardwoods, and norway spruce is a softwood'",
+    "pine D18, C16, 'D18 is a strength class of hardwoods, and scots pine is a softwood'",
+    "oak C24, D18, 'C24 is a strength class of softwoods, and european oak is a hardwood'",
+    "oak C14, C14, 'C14 is a strength class of softwoods, and european oak is a hardwood'",
+  })
+  void aClassOfOtherWoodsIsWarnedOfAndReckonedAsALowerOne(
+      String written, StrengthClass grade, String message) throws Exception {
+    Rack rack = solve(HERBS, KEY + "=" + written);
+
+    assertEquals(grade, rack.timber().grade());
+    assertEquals(
+        List.of(message + ": reckoned as " + grade),
+        warnings(rack).stream().map(Finding::message).toList());
+    String right =
+        warnings(rack).get(0).advice().replaceFirst("set timber.frame.species=(.*) if .*", "$1");
+    assertEquals(List.of(), told(solve(HERBS, KEY + "=" + right)));
+  }
+
+  /** Pinus resinosa, whose numbers are not in the table, and no others than softwoods. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "red pine",
+        "Red Pine",
+        "yelow pine",
+        "sugar pine",
+        "white larch",
+        "yellow fir",
+        "black spruce",
+        "red fir",
+        "white cedar",
+        "sitka spuce",
+        "scotch pine"
+      })
+  void aNameOfASoftwoodIsNeverTakenForAHardwood(String written) throws Exception {
+    Rack rack = solve(HERBS, KEY + "=" + written);
+
+    assertEquals(Species.Kind.SOFTWOOD, rack.timber().species().kind());
+    assertEquals(1, warnings(rack).size());
+  }
+
+  @Test
+  void redPineIsNotKnown() throws Exception {
+    assertEquals(
+        List.of("no numbers are known of red pine: reckoned as norway spruce"),
+        warnings(solve(HERBS, KEY + "=red pine")).stream().map(Finding::message).toList());
   }
 
   /** EN 338 has no C25. */
