@@ -48,6 +48,15 @@ public record LengthFormat(Unit unit) {
     return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
   }
 
+  /**
+   * To the nearest whole millimetre or eighth of an inch: as much as there is to say of a length
+   * that was reckoned from weights and is not cut by.
+   */
+  public Length rounded(Length length) {
+    Length step = unit.metricOrInch(Length.mm(1), Length.inches(1, 8));
+    return length.plus(step.half()).snappedDown(step);
+  }
+
   /** Whether {@link #number} says the length to the last nanometre. */
   public boolean isExact(Length length) {
     return unit == Unit.MM || length.nanometres() % NM_PER_64TH == 0;

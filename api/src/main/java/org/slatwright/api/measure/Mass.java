@@ -13,7 +13,11 @@ public record Mass(long grams) implements Comparable<Mass> {
   /** The avoirdupois pound by the International Yard and Pound Agreement of 1959. */
   private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
 
-  private static final int DIGITS_BELOW_TEN = 2;
+  /** The avoirdupois ounce, exactly a sixteenth of the pound. */
+  private static final BigDecimal GRAMS_PER_OUNCE = new BigDecimal("28.349523125");
+
+  private static final BigDecimal GRAMS_PER_KILOGRAM = BigDecimal.valueOf(1000);
+  private static final BigDecimal TENTH = new BigDecimal("0.1");
 
   public Mass {
     if (grams < 0) {
@@ -40,16 +44,31 @@ public record Mass(long grams) implements Comparable<Mass> {
   }
 
   /**
-   * For a person: {@code 12.3 kg} in a plan in millimetres, {@code 27.1 lb} in one in inches; two
-   * decimals below ten. The same on every machine: no locale.
+   * For a person: {@code 12.3 kg} in a plan in millimetres, {@code 27.1 lb} in one in inches, with
+   * two decimals below ten; {@code 23 g} below a kilogram, {@code 0.8 oz} below a pound. Only
+   * nothing at all is shown as 0. The same on every machine: no locale.
    */
   public String withUnit(Unit unit) {
-    BigDecimal one = unit.metricOrInch(BigDecimal.valueOf(1000), GRAMS_PER_POUND);
-    BigDecimal exact = BigDecimal.valueOf(grams).divide(one, 12, RoundingMode.HALF_UP);
-    int digits = exact.compareTo(BigDecimal.TEN) < 0 ? DIGITS_BELOW_TEN : 1;
-    BigDecimal shown = exact.setScale(digits, RoundingMode.HALF_UP);
-    String number = shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
-    return number + unit.metricOrInch(" kg", " lb");
+    BigDecimal large = in(unit.metricOrInch(GRAMS_PER_KILOGRAM, GRAMS_PER_POUND));
+    if (large.compareTo(BigDecimal.ONE) >= 0) {
+      int decimals = large.compareTo(BigDecimal.TEN) < 0 ? 2 : 1;
+      return shown(large, decimals) + unit.metricOrInch(" kg", " lb");
+    }
+    return unit.metricOrInch(grams + " g", ounces());
+  }
+
+  private String ounces() {
+    BigDecimal ounces = in(GRAMS_PER_OUNCE);
+    return shown(ounces, ounces.compareTo(TENTH) < 0 ? 2 : 1) + " oz";
+  }
+
+  private BigDecimal in(BigDecimal gramsOfOne) {
+    return BigDecimal.valueOf(grams).divide(gramsOfOne, 12, RoundingMode.HALF_UP);
+  }
+
+  private static String shown(BigDecimal exact, int decimals) {
+    BigDecimal shown = exact.setScale(decimals, RoundingMode.HALF_UP);
+    return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
   }
 
   @Override

@@ -63,6 +63,15 @@ class LengthFormatTest {
     assertEquals("37.6 mm", Length.roundedMm(37.6).toString());
   }
 
+  /** By hand: 3 7/16 in lies midway between two eighths and goes up. */
+  @Test
+  void whatIsReckonedIsRoundedToTheMillimetreOrTheEighth() {
+    assertEquals(Length.mm(423), MM.rounded(Length.roundedMm(422.6)));
+    assertEquals(Length.mm(422), MM.rounded(Length.roundedMm(422.4)));
+    assertEquals(Length.inches(7, 2), INCH.rounded(Length.inches(55, 16)));
+    assertEquals(Length.inches(133, 8), INCH.rounded(Length.roundedMm(422.4)));
+  }
+
   @Test
   void aSectionIsTwoSizes() {
     assertEquals("44 × 70 mm", MM.section(Length.mm(44), Length.mm(70)));

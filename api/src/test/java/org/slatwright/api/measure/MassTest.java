@@ -12,33 +12,40 @@ class MassTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 0 kg",
-    "4, 0 kg",
-    "5, 0.01 kg",
-    "800, 0.8 kg",
+    "0, 0 g",
+    "1, 1 g",
+    "23, 23 g",
+    "999, 999 g",
     "1000, 1 kg",
+    "1005, 1.01 kg",
     "9994, 9.99 kg",
     "9999, 10 kg",
     "12345, 12.3 kg",
     "100000, 100 kg"
   })
-  void aMassIsShownInKilograms(long grams, String shown) {
+  void aMassIsShownInKilogramsOrGrams(long grams, String shown) {
     assertEquals(shown, new Mass(grams).withUnit(Unit.MM));
   }
 
   /**
-   * The pound is 0.45359237 kg: International Yard and Pound Agreement, 1959 (NIST SP 811, B.8).
+   * The pound is 0.45359237 kg: International Yard and Pound Agreement, 1959 (NIST SP 811, B.8);
+   * the avoirdupois ounce is 28.349 523 125 g (B.8 too), a sixteenth of it.
    */
   @ParameterizedTest
   @CsvSource({
-    "0, 0 lb",
+    "0, 0 oz",
+    "1, 0.04 oz",
+    "23, 0.8 oz",
+    "28, 1 oz",
+    "227, 8 oz",
+    "450, 15.9 oz",
     "454, 1 lb",
-    "227, 0.5 lb",
+    "680, 1.5 lb",
     "4536, 10 lb",
     "13608, 30 lb",
     "45359, 100 lb"
   })
-  void anInchPlanShowsPounds(long grams, String shown) {
+  void anInchPlanShowsPoundsOrOunces(long grams, String shown) {
     assertEquals(shown, new Mass(grams).withUnit(Unit.INCH));
   }
 

@@ -13,7 +13,7 @@ final class QuantityText {
   static List<String> of(Plan plan) {
     Quantities all = plan.quantities();
     LengthFormat lengths = plan.lengths();
-    String height = lengths.withUnit(all.centreOfGravity().z());
+    String height = lengths.withUnit(lengths.rounded(all.centreOfGravity().z()));
     return List.of(
         "weight             " + all.mass().withUnit(lengths.unit()) + ", empty",
         "centre of gravity  " + height + " above the floor, empty",

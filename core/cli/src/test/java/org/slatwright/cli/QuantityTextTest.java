@@ -17,7 +17,7 @@ class QuantityTextTest {
             "weight             1.23 kg, empty",
             "centre of gravity  110 mm above the floor, empty",
             "finish area        0.10 m²",
-            "glue               0 kg",
+            "glue               3 g",
             "dowels             1, 79 mm of rod",
             "fixings            1"),
         QuantityText.of(SamplePlans.everyKind()));

@@ -40,11 +40,14 @@ final class Cautions implements Rule {
               "Wear eye protection for every cut, hole and nail, and ear protection at saw and"
                   + " router: they run at 90 to 105 dB(A), and hearing suffers from 85 up.",
               "ANSI Z87.1, EN 166, NIOSH REL (from memory)"),
-          always(
+          new Caution(
               "sawing and drilling",
-              "No gloves or loose sleeves at turning tools. Cut short parts off the long stick, with"
-                  + " a stop block clear of the blade and a push stick within 150 mm (6 in) of it;"
-                  + " clamp what is drilled.",
+              rack -> true,
+              rack ->
+                  "No gloves or loose sleeves at turning tools. Cut short parts off the long stick,"
+                      + " with a stop block clear of the blade and a push stick within %s of it;"
+                          .formatted(rack.units().metricOrInch("150 mm", "6 in"))
+                      + " clamp what is drilled.",
               "29 CFR 1910.213 and common practice (from memory)"),
           always(
               "dust",

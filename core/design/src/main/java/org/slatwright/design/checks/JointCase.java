@@ -74,7 +74,7 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
 
   /** Between the centres of two dowels. */
   Length spacing() {
-    return DowelSizes.spacing(height, rack.increment());
+    return DowelSizes.spacing(height, diameter, rack.increment());
   }
 
   /** From an edge of the rail to the centre of the nearest dowel. */

@@ -21,8 +21,14 @@ record DowelPattern(Length diameter, List<Length> heights) {
     heights = List.copyOf(heights);
   }
 
-  static Optional<DowelPattern> choose(Worksheet sheet, Section upright, Section rail) {
-    Rules rules = new Rules(sheet, upright, rail);
+  /**
+   * As given, or one that leaves enough wood around it.
+   *
+   * @param ends of the upright beyond the rails, the shorter of them; empty where it is not known
+   */
+  static Optional<DowelPattern> choose(
+      Worksheet sheet, Section upright, Section rail, Optional<Length> ends) {
+    Rules rules = new Rules(sheet, upright, rail, ends);
     return sheet
         .file()
         .timber()
@@ -61,20 +67,24 @@ record DowelPattern(Length diameter, List<Length> heights) {
     if (size.isEmpty()) {
       return sheet.complain(
           sheet.place("timber.dowel"),
-          "no usual dowel is thin enough for this stock (at most half of %s): give %s"
-              .formatted(sheet.show(rules.thinnest()), KEY),
+          "no usual dowel is thin enough for this stock (at most %s): give %s"
+              .formatted(rules.thickestInWords(), KEY),
           rules.oneDowelOrThinner());
     }
     sheet.note(
         KEY,
-        "dowels of %s: the thickest usual size that is not more than half of the stock"
+        "dowels of %s: the thickest usual size that leaves enough wood around it"
             .formatted(sheet.show(size.get())),
         "give " + KEY + " if yours are others");
     return size.map(rules::pattern);
   }
 
-  /** What the stock allows. */
-  private record Rules(Worksheet sheet, Section upright, Section rail) {
+  /**
+   * What the stock allows. What is chosen leaves three diameters between centres and one and a half
+   * from centre to edge (common practice, no source), and three from end to centre where a usual
+   * dowel can.
+   */
+  private record Rules(Worksheet sheet, Section upright, Section rail, Optional<Length> ends) {
 
     int dowels() {
       return sheet.file().joint().dowels().value();
@@ -93,26 +103,47 @@ record DowelPattern(Length diameter, List<Length> heights) {
       return sheet.metricOrInch(Length.mm(3), Length.inches(1, 8));
     }
 
-    /** Centres on the quarter points, their distance snapped and the middle kept. */
+    /** Centres as far from the underside of the rail as from its top. */
     DowelPattern pattern(Length diameter) {
       if (dowels() == 1) {
         return new DowelPattern(diameter, List.of(rail.second().half()));
       }
-      Length lower = rail.second().minus(spacing()).half();
-      return new DowelPattern(diameter, List.of(lower, lower.plus(spacing())));
+      Length lower = lowest(diameter, dowels());
+      return new DowelPattern(diameter, List.of(lower, lower.plus(spacing(diameter))));
     }
 
     boolean fits(Length diameter, int count) {
       return count == 1
-          || spacing().isMoreThan(diameter.plus(wallBetween()))
-              && !rail.second().minus(spacing()).half().isLessThan(diameter);
+          || spacing(diameter).isMoreThan(diameter.plus(wallBetween()))
+              && !lowest(diameter, count).isLessThan(diameter);
     }
 
-    /** Not more than half the stock: woodworking practice (WOOD magazine, dowel joinery). */
     Optional<Length> thickestTradeSize(int count) {
+      Stream<Length> roomiest = roomy(count).filter(size -> reachesNoEnd(size, count));
+      return Stream.concat(roomiest, roomy(count)).findFirst();
+    }
+
+    String thickestInWords() {
+      return dowels() > 1 && rail.second().isLessThan(thinnest().times(2))
+          ? "a sixth of the height of the rail, " + sheet.show(rail.second())
+          : "a third of " + sheet.show(thinnest());
+    }
+
+    /** Usual sizes, thickest first. */
+    private Stream<Length> roomy(int count) {
       return DowelSizes.ofTheTrade(sheet.file().units()).stream()
-          .filter(size -> !size.isMoreThan(thinnest().half()) && fits(size, count))
-          .findFirst();
+          .filter(size -> !size.times(3).isMoreThan(thinnest()))
+          .filter(size -> !size.times(3 * count).isMoreThan(rail.second()));
+    }
+
+    private boolean reachesNoEnd(Length diameter, int count) {
+      return ends.filter(end -> end.plus(lowest(diameter, count)).isLessThan(diameter.times(3)))
+          .isEmpty();
+    }
+
+    /** From the underside of the rail to the centre of its lowest dowel. */
+    private Length lowest(Length diameter, int count) {
+      return count == 1 ? rail.second().half() : rail.second().minus(spacing(diameter)).half();
     }
 
     List<Problem.Change> thinnerDowel() {
@@ -133,8 +164,8 @@ record DowelPattern(Length diameter, List<Length> heights) {
       return Stream.concat(one.stream(), thinnerDowel().stream()).toList();
     }
 
-    private Length spacing() {
-      return DowelSizes.spacing(rail.second(), sheet.increment());
+    private Length spacing(Length diameter) {
+      return DowelSizes.spacing(rail.second(), diameter, sheet.increment());
     }
   }
 }

@@ -21,9 +21,13 @@ public final class DowelSizes {
     return unit.metricOrInch(METRIC, INCH);
   }
 
-  /** Between the centres of two dowels in a rail end: they stand on its quarter points. */
-  public static Length spacing(Length railHeight, Length increment) {
-    return railHeight.half().snappedDown(increment);
+  /**
+   * Between the centres of two dowels in a rail end: they stand on its quarter points, or nearly so
+   * to keep to the increment, but for three diameters between them where the rail is high enough.
+   */
+  public static Length spacing(Length railHeight, Length diameter, Length increment) {
+    Length half = railHeight.half();
+    return Length.max(half.snappedDown(increment), Length.min(diameter.times(3), half));
   }
 
   /** How deep in the rail: three and a half diameters, since it is end grain; a rule of our own. */

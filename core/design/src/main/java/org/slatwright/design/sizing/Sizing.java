@@ -36,7 +36,7 @@ public final class Sizing {
     slat = Sections.slat(sheet);
     things = Things.lie(sheet, slat.flatMap(s -> rowSizes(s, Length.ZERO).longestRail()));
     height = slat.flatMap(s -> HeightChain.close(sheet, things, rail.second(), s.first()));
-    pattern = DowelPattern.choose(sheet, upright, rail);
+    pattern = DowelPattern.choose(sheet, upright, rail, ends());
     row = slat.flatMap(s -> SlatRowChain.close(sheet, things, rowSizes(s, leastRail())));
     width = WidthChain.close(sheet, things, rail.first(), slat.map(Section::second));
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
@@ -61,6 +61,15 @@ public final class Sizing {
     }
     sizing.tellMisfits(trials);
     return sizing.rack();
+  }
+
+  /** From the foot and the top of an upright to the nearest rail; of heights that closed. */
+  private Optional<Length> ends() {
+    return height.map(HeightChain::heights).flatMap(h -> slat.map(s -> endsOf(h, s)));
+  }
+
+  private static Length endsOf(Heights heights, Section slat) {
+    return Length.min(heights.foot().length(), heights.top().length().plus(slat.first()));
   }
 
   /** Where everything else has closed: how many slats there are is not known before. */

@@ -31,14 +31,19 @@ class DowelTest {
       slats: { per-shelf: 3 }
       """;
 
-  /** Half the stock at most: WOOD magazine, tips for dowel joinery. Sizes: common practice. */
+  /**
+   * Two edges of 1.5 diameters take three, so that 30 / 3 = 10 and 28 / 3 = 9.3 are the most:
+   * common practice, no source, as are the sizes.
+   */
   @Test
-  void theThickestUsualDowelIsTakenThatIsNotMoreThanHalfTheStock() throws Exception {
+  void theThickestUsualDowelIsTakenThatLeavesWoodAroundIt() throws Exception {
     assertEquals(Length.mm(12), solve(BREAD_RACK).joint().diameter());
     assertEquals(
-        Length.mm(8), solve(BREAD_RACK, "timber.frame.section=44 x 19.5").joint().diameter());
+        Length.mm(10), solve(BREAD_RACK, "timber.frame.section=30 x 44").joint().diameter());
     assertEquals(
-        "dowels of 12 mm: the thickest usual size that is not more than half of the stock",
+        Length.mm(8), solve(BREAD_RACK, "timber.frame.section=44 x 28").joint().diameter());
+    assertEquals(
+        "dowels of 12 mm: the thickest usual size that leaves enough wood around it",
         note(solve(BREAD_RACK), "timber.dowel.diameter"));
   }
 
@@ -47,7 +52,7 @@ class DowelTest {
     Problem problem = problem(BREAD_RACK, "timber.frame.section=44 x 11", "joint.fixing.length=25");
 
     assertEquals(
-        "no usual dowel is thin enough for this stock (at most half of 11 mm): give"
+        "no usual dowel is thin enough for this stock (at most a third of 11 mm): give"
             + " timber.dowel.diameter",
         problem.message());
   }
@@ -160,8 +165,38 @@ class DowelTest {
 
   @Test
   void twoDowelsAreChosenThinnerWhereTheRailIsLow() throws Exception {
-    // rail 44: 22 apart, 11 from each edge, so 12 is too thick
-    assertEquals(Length.mm(10), solve(BREAD_RACK, "joint.dowels=2").joint().diameter());
+    // two edges of 1.5 and 3 between: 44 / 6 = 7.3, and 60 / 6 = 10
+    assertEquals(Length.mm(6), solve(BREAD_RACK, "joint.dowels=2").joint().diameter());
+    assertEquals(
+        Length.mm(10),
+        solve(BREAD_RACK, "joint.dowels=2", "timber.rails.section=44 x 60").joint().diameter());
+  }
+
+  @Test
+  void twoDowelsStandThreeDiametersApartWhereTheIncrementWouldBringThemNearer() throws Exception {
+    // 48 / 2 = 24 = 3 x 8; on an increment of 5 mm it would be 20
+    Rack rack = solve(BREAD_RACK, "increment=5", "timber.rails.section=44 x 48", "joint.dowels=2");
+
+    assertEquals(Length.mm(8), rack.joint().diameter());
+    assertEquals(mm("12", "36"), rack.joint().heights());
+  }
+
+  @Test
+  void aRailTooLowForTwoUsualDowelsAsksForOne() throws Exception {
+    String[] settings = {"joint.dowels=2", "timber.rails.section=44 x 35"};
+    Problem problem = problem(BREAD_RACK, settings);
+
+    assertEquals(
+        "no usual dowel is thin enough for this stock (at most a sixth of the height of the rail,"
+            + " 35 mm): give timber.dowel.diameter",
+        problem.message());
+    assertEquals(List.of("joint.dowels=1"), provenChanges(problem, BREAD_RACK, settings));
+  }
+
+  @Test
+  void aRailNearTheFloorHasThinnerDowels() throws Exception {
+    // 5 + 44 / 2 = 27 to the foot: 3 x 8 = 24, 3 x 10 = 30
+    assertEquals(Length.mm(8), solve(BREAD_RACK, "rack.foot=5").joint().diameter());
   }
 
   @Test
@@ -174,7 +209,7 @@ class DowelTest {
             + " centres and half a diameter of wood above and below",
         problem.message());
     assertEquals(
-        List.of("joint.dowels=1", "timber.dowel.diameter=10"),
+        List.of("joint.dowels=1", "timber.dowel.diameter=6"),
         provenChanges(problem, BREAD_RACK, settings));
   }
 

@@ -118,9 +118,16 @@ final class PlanTables {
     Unit unit = plan.lengths().unit();
     List<List<Cell>> rows = new ArrayList<>();
     rows.add(amount("mass of the empty rack", "", all.mass().withUnit(unit)));
-    rows.add(length("centre of gravity from the left", all.centreOfGravity().x()));
-    rows.add(length("centre of gravity from the front", all.centreOfGravity().y()));
-    rows.add(length("centre of gravity above the floor", all.centreOfGravity().z()));
+    rows.add(
+        length(
+            "centre of gravity from the left", plan.lengths().rounded(all.centreOfGravity().x())));
+    rows.add(
+        length(
+            "centre of gravity from the front", plan.lengths().rounded(all.centreOfGravity().y())));
+    rows.add(
+        length(
+            "centre of gravity above the floor",
+            plan.lengths().rounded(all.centreOfGravity().z())));
     for (Quantities.PartMass part : all.parts()) {
       rows.add(amount("mass of one piece", part.part().mark(), part.each().withUnit(unit)));
     }

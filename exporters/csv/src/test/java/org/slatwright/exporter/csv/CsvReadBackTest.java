@@ -136,9 +136,21 @@ class CsvReadBackTest {
     assertEquals(all.dowels() + " pieces", valueWithUnit(rows, "dowels"));
     assertEquals(all.fixings() + " pieces", valueWithUnit(rows, "fixings"));
     assertQuantity(way, all.dowelRod(), rows, "dowel rod");
-    assertQuantity(way, all.centreOfGravity().x(), rows, "centre of gravity from the left");
-    assertQuantity(way, all.centreOfGravity().y(), rows, "centre of gravity from the front");
-    assertQuantity(way, all.centreOfGravity().z(), rows, "centre of gravity above the floor");
+    assertQuantity(
+        way,
+        way.plan().lengths().rounded(all.centreOfGravity().x()),
+        rows,
+        "centre of gravity from the left");
+    assertQuantity(
+        way,
+        way.plan().lengths().rounded(all.centreOfGravity().y()),
+        rows,
+        "centre of gravity from the front");
+    assertQuantity(
+        way,
+        way.plan().lengths().rounded(all.centreOfGravity().z()),
+        rows,
+        "centre of gravity above the floor");
     assertEquals(
         all.parts().stream()
             .map(part -> part.part().mark() + " " + part.each().withUnit(unit))
