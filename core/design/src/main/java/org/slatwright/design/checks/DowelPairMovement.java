@@ -27,6 +27,7 @@ final class DowelPairMovement implements Rule {
     double movement = movement(rack);
     boolean well = movement <= LIMIT_MM;
     Figures figures = new Figures(rack.units());
+    Measure.Compared compared = figures.distance().compare(movement, LIMIT_MM);
     return new Finding(
         well ? Finding.Severity.NOTE : Finding.Severity.WARNING,
         "dowel-pair-movement",
@@ -34,8 +35,8 @@ final class DowelPairMovement implements Rule {
         "the two dowels of a rail end are moved by the rail as it swells and shrinks, if built at %s"
                 .formatted(figures.number(rack.climate().usual()))
             + " % moisture",
-        figures.distance(movement),
-        "at most " + figures.distance(LIMIT_MM),
+        compared.value(),
+        compared.atMost(),
         well ? "" : "set joint.dowels=1, or take rails that stand less high",
         "Wood Handbook, chapter 13; limit: common practice, no source");
   }

@@ -28,7 +28,7 @@ final class DowelShear implements Rule {
             SUBJECT,
             "force on the dowels of the rail end that bears most, with %s on a shelf"
                 .formatted(figures.mass(rack.load())),
-            figures::force,
+            figures.force(),
             () -> advice(rail),
             "shear of beech: Wood Handbook, table 5-3, over 4; bearing: EN 338, EN 1995-1-1"));
   }

@@ -28,7 +28,7 @@ final class DowelWithdrawal implements Rule {
             DowelShear.SUBJECT,
             "pull on a dowel when the rack is pushed from the front or back at the top with "
                 + figures.force(PushCase.PUSH),
-            figures::force,
+            figures.force(),
             () -> advice(joint),
             "Eckelman (1969, from memory) over 4; " + PushCase.SOURCE));
   }

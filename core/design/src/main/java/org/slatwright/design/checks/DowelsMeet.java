@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.plan.Finding;
@@ -33,7 +34,12 @@ final class DowelsMeet implements Rule {
                         "dowel holes run into one another: wood between them",
                         "little wood between two dowel holes",
                         "dowels %s shorter in a rail, or thinner"
-                            .formatted(figures.distance(Rod.WALL)),
+                            .formatted(
+                                figures.length(
+                                    design
+                                        .rack()
+                                        .units()
+                                        .metricOrInch(Length.mm(1), Length.inches(1, 16)))),
                         figures));
   }
 

@@ -1,8 +1,5 @@
 package org.slatwright.design.checks;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Mass;
@@ -21,56 +18,70 @@ record Figures(Unit unit) {
 
   private static final double NMM_PER_LBF_FT = N_PER_LBF * 12 * MM_PER_INCH;
   private static final double MPA_PER_PSI = N_PER_LBF / (MM_PER_INCH * MM_PER_INCH);
-  private static final MathContext TWO_DIGITS = new MathContext(2, RoundingMode.HALF_UP);
-  private static final MathContext THREE_DIGITS = new MathContext(3, RoundingMode.HALF_UP);
 
   /** A length that is cut or measured: {@code 44 mm}, {@code 1 3/4"}. */
   String length(Length length) {
     return new LengthFormat(unit).withUnit(length);
   }
 
-  /** A reckoned distance, in mm: {@code 3.2 mm}, {@code 0.13"}. */
-  String distance(double mm) {
-    return unit == Unit.MM
-        ? number(mm, TWO_DIGITS) + " mm"
-        : number(mm / MM_PER_INCH, TWO_DIGITS) + "\"";
+  /** A distance that the maker measures, in mm: {@code 27 mm}, {@code 1 1/16"}. */
+  Measure measured() {
+    return new Measured(unit);
   }
 
-  /** A force, in N: {@code 89 N}, {@code 20 lbf}. */
+  /** A bit, or a distance as small, in mm: {@code 1.6 mm}, {@code 1/16"}, to 64ths. */
+  String bit(double mm) {
+    return measured().told(mm, 1);
+  }
+
+  /** A distance that nobody measures, in mm: {@code 3.2 mm}, {@code 0.13"}. */
+  Measure distance() {
+    return unit.metricOrInch(
+        new Significant(1, " mm", "", 2, 0.1), new Significant(MM_PER_INCH, "\"", "", 2, 0.01));
+  }
+
+  String distance(double mm) {
+    return distance().told(mm);
+  }
+
+  /** A force, in N: {@code 89 N}, {@code 32 kN}, {@code 20 lbf}. */
+  Measure force() {
+    return unit.metricOrInch(
+        new Significant(1, " N", " kN", 2, 1), new Significant(N_PER_LBF, " lbf", "", 2, 1));
+  }
+
   String force(double newtons) {
-    return unit == Unit.MM
-        ? number(newtons, TWO_DIGITS) + " N"
-        : number(newtons / N_PER_LBF, TWO_DIGITS) + " lbf";
+    return force().told(newtons);
   }
 
   /** A moment, in N·mm: {@code 27 N·m}, {@code 20 lbf·ft}. */
-  String moment(double newtonMillimetres) {
-    return unit == Unit.MM
-        ? number(newtonMillimetres / 1000, TWO_DIGITS) + " N·m"
-        : number(newtonMillimetres / NMM_PER_LBF_FT, TWO_DIGITS) + " lbf·ft";
+  Measure moment() {
+    return unit.metricOrInch(
+        new Significant(1000, " N·m", " kN·m", 2, 0.1),
+        new Significant(NMM_PER_LBF_FT, " lbf·ft", "", 2, 0.1));
   }
 
   /** A stress, in MPa: {@code 8.6 MPa}, {@code 1250 psi}. */
-  String stress(double mpa) {
-    return unit == Unit.MM
-        ? number(mpa, TWO_DIGITS) + " MPa"
-        : number(mpa / MPA_PER_PSI, THREE_DIGITS) + " psi";
+  Measure stress() {
+    return unit.metricOrInch(
+        new Significant(1, " MPa", "", 2, 0.1), new Significant(MPA_PER_PSI, " psi", "", 3, 10));
+  }
+
+  /** In degrees: {@code 9.8°}. */
+  Measure angle() {
+    return new Significant(1, "°", "", 2, 0.1);
+  }
+
+  /** A number without a unit. */
+  Measure ratio() {
+    return new Significant(1, "", "", 2, 0);
+  }
+
+  String number(double value) {
+    return ratio().told(value);
   }
 
   String mass(Mass mass) {
     return mass.withUnit(unit);
-  }
-
-  /** A ratio or an angle without its unit, to two digits. */
-  String number(double value) {
-    return number(value, TWO_DIGITS);
-  }
-
-  private static String number(double value, MathContext digits) {
-    BigDecimal exact = BigDecimal.valueOf(value);
-    boolean large = exact.abs().compareTo(BigDecimal.TEN.pow(digits.getPrecision())) >= 0;
-    BigDecimal shown =
-        large ? exact.setScale(0, RoundingMode.HALF_UP) : exact.round(digits).stripTrailingZeros();
-    return shown.signum() == 0 ? "0" : shown.toPlainString();
   }
 }

@@ -31,10 +31,7 @@ final class FingerGaps implements Rule {
         "slats.gap",
         "the gaps between the slats can hold the finger of a child",
         figures.length(rack.slats().gap()),
-        "not between "
-            + figures.distance(HOLDS_FROM.inMm())
-            + " and "
-            + figures.distance(HOLDS_TO.inMm()),
+        "not between " + figures.bit(HOLDS_FROM.inMm()) + " and " + figures.bit(HOLDS_TO.inMm()),
         "where children come near, set slats.gap="
             + new Spelling(rack.units()).length(narrower(rack)),
         "EN 16121, EN 14749 (from memory)");

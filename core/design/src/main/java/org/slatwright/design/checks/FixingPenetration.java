@@ -21,14 +21,16 @@ final class FixingPenetration implements Rule {
     FixingCase fixing = new FixingCase(design.rack());
     Figures figures = new Figures(design.rack().units());
     boolean holds = fixing.depth().inMm() >= fixing.leastDepth() - Rod.ROUNDING;
+    Measure.Compared compared =
+        figures.measured().compare(fixing.depth().inMm(), fixing.leastDepth());
     return Stream.of(
         new Finding(
             holds ? Severity.NOTE : Severity.WARNING,
             NAME,
             fixing.plural(),
             "how deep they are in the rail, to hold fully against a push across them",
-            figures.length(fixing.depth()),
-            "at least " + figures.distance(fixing.leastDepth()),
+            compared.value(),
+            compared.atLeast(),
             holds ? "" : deeper(fixing),
             FixingCase.SOURCE));
   }

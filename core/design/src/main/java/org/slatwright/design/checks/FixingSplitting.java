@@ -91,17 +91,16 @@ final class FixingSplitting implements Rule {
     Figures figures = new Figures(rack.units());
     boolean screws = rack.fixing().kind() == Fastener.Kind.SCREW;
     boolean pilot = screws || distances(design).anyMatch(Distance::asksForPilot);
-    String drill =
-        "drill pilot holes of %s through the slats".formatted(figures.distance(pilot(rack)));
+    String drill = "drill pilot holes of %s through the slats".formatted(figures.bit(pilot(rack)));
+    Measure.Compared compared =
+        figures.measured().compare(nearest.mm(), pilot ? nearest.least() : nearest.undrilled());
     return new Finding(
         nearest.isTooNear() ? Severity.WARNING : Severity.NOTE,
         NAME,
         Inside.plural(rack.fixing().kind()),
         nearest.words() + ", so that the wood does not split",
-        figures.distance(nearest.mm()),
-        "at least "
-            + figures.distance(pilot ? nearest.least() : nearest.undrilled())
-            + (pilot ? " in a pilot hole" : ""),
+        compared.value(),
+        compared.atLeast() + (pilot ? " in a pilot hole" : ""),
         nearest.isTooNear() ? thinner(rack, nearest) + "; else " + drill : pilot ? drill : "",
         SOURCE);
   }

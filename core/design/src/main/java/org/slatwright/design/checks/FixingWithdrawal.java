@@ -94,7 +94,7 @@ final class FixingWithdrawal implements Rule {
         NAME,
         subject,
         message,
-        new Figures(fixing.rack().units())::force,
+        new Figures(fixing.rack().units()).force(),
         advice,
         FixingCase.SOURCE + "; the case is our own");
   }

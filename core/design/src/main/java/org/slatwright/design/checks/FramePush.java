@@ -19,14 +19,15 @@ final class FramePush implements Rule {
     JointCase joint = JointCase.of(rack);
     Reckoned push = reckon(joint);
     Figures figures = new Figures(rack.units());
+    Measure.Compared compared = figures.force().compare(new PushCase(joint).taken(), PushCase.PUSH);
     return Stream.of(
         new Finding(
             push.severity(),
             "frame-push",
             DowelShear.SUBJECT,
             "push from the front or back at the top that the joints of all frames take",
-            figures.force(new PushCase(joint).taken()),
-            "at least " + figures.force(PushCase.PUSH),
+            compared.value(),
+            compared.atLeast(),
             push.holds() ? "" : advice(joint),
             PushCase.SOURCE));
   }

@@ -25,7 +25,7 @@ record JigClearance(Rack rack, Jig jig, Figures figures) {
   static final Length CHUCK_RADIUS = Length.roundedMm(22.5);
 
   private static final String SOURCE =
-      "found from the plates in place; chuck of 45 mm: common practice, no source";
+      "found from the plates in place; chuck of %s: common practice, no source";
 
   static final Rule RULE =
       design ->
@@ -149,7 +149,11 @@ record JigClearance(Rack rack, Jig jig, Figures figures) {
       String value,
       String limit,
       String advice) {
-    return new Finding(severity, "jig-clearance", subject, message, value, limit, advice, SOURCE);
+    return new Finding(severity, "jig-clearance", subject, message, value, limit, advice, source());
+  }
+
+  private String source() {
+    return SOURCE.formatted(figures.measured().told(CHUCK_RADIUS.times(2).inMm()));
   }
 
   private Stream<Box> boxes() {

@@ -29,7 +29,7 @@ final class OverhangSag implements Rule {
         SlatAdvice.OVERHANG,
         "sag after years with %s as one thing on no more than two of them"
             .formatted(figures.mass(slat.bayMass())),
-        figures::distance,
+        figures.distance(),
         () -> SlatAdvice.ofOverhang(slat, OverhangSag::reckon),
         "EN 1995-1-1, 2.2.3 and table 7.2; the case is our own");
   }

@@ -27,7 +27,7 @@ final class OverhangStrength implements Rule {
         SlatAdvice.OVERHANG,
         "bending stress over the outer rail with %s as one thing on no more than two slat ends"
             .formatted(figures.mass(slat.bayMass())),
-        figures::stress,
+        figures.stress(),
         () -> SlatAdvice.ofOverhang(slat, SlatCase::strengthOfTheEnd),
         Strength.SOURCE + "; the case is our own");
   }

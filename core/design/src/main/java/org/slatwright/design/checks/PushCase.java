@@ -12,7 +12,7 @@ record PushCase(JointCase joint) {
   /** What ANSI/BIFMA X5.9 pushes the top of office storage with, 20 lbf; N. */
   static final double PUSH = 20 * Figures.N_PER_LBF;
 
-  static final String SOURCE = "ANSI/BIFMA X5.9, from a secondary source: 20 lbf at the top";
+  static final String SOURCE = "ANSI/BIFMA X5.9, from a secondary source";
 
   /** What the joints of all frames may take, N. */
   double taken() {

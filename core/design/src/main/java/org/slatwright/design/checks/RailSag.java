@@ -23,7 +23,7 @@ final class RailSag implements Rule {
             RailStrength.SUBJECT,
             "sag of the rail that bears most, after years with %s spread evenly on a shelf"
                 .formatted(figures.mass(rail.load())),
-            figures::distance,
+            figures.distance(),
             () -> advice(rail),
             Sag.SOURCE));
   }

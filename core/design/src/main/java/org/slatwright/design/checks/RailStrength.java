@@ -29,7 +29,7 @@ final class RailStrength implements Rule {
             SUBJECT,
             "%s stress in the rail that bears most, with %s spread evenly on a shelf"
                 .formatted(shears ? "shear" : "bending", figures.mass(rail.load())),
-            figures::stress,
+            figures.stress(),
             () -> advice(rail),
             Strength.SOURCE));
   }

@@ -29,7 +29,7 @@ final class RailTwist implements Rule {
                 .formatted(
                     JointCase.of(rack).count() == 1 ? "single dowel" : "two dowels",
                     figures.mass(rack.load())),
-            figures::moment,
+            figures.moment(),
             () -> advice(rail),
             "textbook torsion; shear of beech: Wood Handbook, table 5-3, over 4"));
   }

@@ -1,6 +1,5 @@
 package org.slatwright.design.checks;
 
-import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
@@ -33,23 +32,24 @@ record Reckoned(double value, double most, double failing) {
   /**
    * What is told of it, whether it holds or not.
    *
-   * @param spelt how such a number is written, with its unit
+   * @param measure how such a number is told
    * @param advice asked for only where it does not hold
    */
   Finding finding(
       String rule,
       String subject,
       String message,
-      DoubleFunction<String> spelt,
+      Measure measure,
       Supplier<String> advice,
       String source) {
+    Measure.Compared compared = measure.compare(value, most);
     return new Finding(
         severity(),
         rule,
         subject,
         message,
-        spelt.apply(value),
-        "at most " + spelt.apply(most),
+        compared.value(),
+        compared.atMost(),
         holds() ? "" : advice.get(),
         source);
   }

@@ -32,15 +32,16 @@ record ShelfEdgePull() implements Rule {
     double lever = Way.SIDEWAYS.lever(stance, stance.empty());
     double pull = Tipping.pull(stance.empty().weight(), lever, reach.inMm());
     boolean holds = pull >= LEAST;
+    Measure.Compared compared = figures.force().compare(pull, LEAST);
     return new Finding(
         holds ? Finding.Severity.NOTE : Finding.Severity.WARNING,
         "shelf-edge-pull",
         "slats.overhang",
         "the pull down on the ends of the slats that tips it sideways, empty",
-        figures.force(pull),
-        "at least " + figures.force(LEAST),
+        compared.value(),
+        compared.atLeast(),
         holds ? "" : advice(rack, stance, reach),
-        "statics; the child of 60 lb of ASTM F2057-23");
+        "statics; the child of ASTM F2057-23");
   }
 
   private static String advice(Rack rack, Stance stance, Length reach) {

@@ -60,6 +60,7 @@ final class SidewaysPush implements Rule {
     Bearings bearings = bearings(design);
     double held = bearings.push(1);
     boolean holds = held >= PushCase.PUSH || rack.anchored();
+    Measure.Compared compared = figures.force().compare(held, PushCase.PUSH);
     return Stream.of(
         new Finding(
             holds ? Severity.NOTE : Severity.WARNING,
@@ -69,8 +70,8 @@ final class SidewaysPush implements Rule {
                 ? "push along the slats at the top that their fixing alone would hold, were it not"
                     + " anchored"
                 : "push along the slats at the top that their fixing holds, with no brace",
-            figures.force(held),
-            "at least " + figures.force(PushCase.PUSH),
+            compared.value(),
+            compared.atLeast(),
             holds ? "" : advice(new FixingCase(rack), bearings),
             PushCase.SOURCE + "; " + FixingCase.SOURCE));
   }

@@ -25,7 +25,7 @@ final class SlatPointLoad implements Rule {
             SlatAdvice.SUBJECT,
             "bending stress in a slat with %s as one thing in mid-span, on no more than two slats"
                 .formatted(figures.mass(slat.bayMass())),
-            figures::stress,
+            figures.stress(),
             () -> SlatAdvice.ofSpan(slat, SlatCase::strengthUnderOneThing),
             Strength.SOURCE + "; the case is our own"));
   }

@@ -20,14 +20,15 @@ final class SlatSag implements Rule {
     SlatCase slat = SlatCase.of(design.rack());
     Reckoned sag = reckon(slat);
     Figures figures = new Figures(design.rack().units());
+    Measure.Compared compared = figures.distance().compare(sag.value(), sag.most());
     return Stream.of(
         new Finding(
             sag.severity(),
             NAME,
             SlatAdvice.SUBJECT,
             "sag after years with %s spread evenly on a shelf".formatted(figures.mass(slat.load())),
-            figures.distance(sag.value()),
-            "at most " + figures.distance(sag.most()),
+            compared.value(),
+            compared.atMost(),
             sag.holds() ? outOfSight(slat, figures) : SlatAdvice.ofSpan(slat, SlatSag::reckon),
             Sag.SOURCE));
   }

@@ -22,7 +22,7 @@ final class SlatStrength implements Rule {
             SlatAdvice.SUBJECT,
             "bending stress in each slat with %s spread evenly on a shelf"
                 .formatted(figures.mass(slat.load())),
-            figures::stress,
+            figures.stress(),
             () -> SlatAdvice.ofSpan(slat, SlatCase::strength),
             Strength.SOURCE));
   }

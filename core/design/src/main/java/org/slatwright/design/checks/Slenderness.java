@@ -25,6 +25,7 @@ record Slenderness() implements Rule {
     double ratio = height.inMm() / rack.frameDepth().inMm();
     boolean holds = !height.isMoreThan(rack.frameDepth().times(MOST));
     Figures figures = new Figures(rack.units());
+    Measure.Compared compared = figures.ratio().compare(ratio, MOST);
     return Stream.of(
         new Finding(
             holds ? Finding.Severity.NOTE : Finding.Severity.WARNING,
@@ -33,8 +34,8 @@ record Slenderness() implements Rule {
             ratio > DESIGNED
                 ? "height of its top shelf over its depth; above 6 it stands by its anchors alone"
                 : "height of its top shelf over its depth",
-            figures.number(ratio),
-            "at most " + MOST,
+            compared.value(),
+            compared.atMost(),
             holds ? "" : advice(rack, height),
             "shelving practice (4); ANSI MH16.1 (6)"));
   }

@@ -31,6 +31,7 @@ record Slope() implements Rule {
             .orElseThrow();
     boolean holds = worst.degrees() >= LEAST;
     Figures figures = new Figures(design.rack().units());
+    Measure.Compared compared = figures.angle().compare(worst.degrees(), LEAST);
     return Stream.of(
         new Finding(
             holds ? Finding.Severity.NOTE : Finding.Severity.WARNING,
@@ -38,8 +39,8 @@ record Slope() implements Rule {
             "rack",
             "the lean at which it tips %s, %s"
                 .formatted(worst.way().words(), worst.loading().words()),
-            figures.number(worst.degrees()) + "°",
-            "at least " + figures.number(LEAST) + "°",
+            compared.value(),
+            compared.atLeast(),
             holds ? "" : advice(design.rack(), stance),
             "statics; 10° as in the stability test of IEC 62368-1, from a secondary source"));
   }

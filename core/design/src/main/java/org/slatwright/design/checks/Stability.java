@@ -21,11 +21,14 @@ record Stability() implements Rule {
   @Override
   public Stream<Finding> check(Design design) {
     List<Finding> found = LIMITS.stream().flatMap(rule -> rule.check(design)).toList();
-    boolean steady =
-        found.stream().allMatch(finding -> finding.severity() == Finding.Severity.NOTE);
+    List<String> unsteady =
+        found.stream()
+            .filter(finding -> finding.severity() != Finding.Severity.NOTE)
+            .map(Finding::rule)
+            .toList();
     Stream<Finding> told =
         design.rack().anchored() ? found.stream().map(Stability::free) : found.stream();
-    return Stream.concat(Stream.of(Anchor.finding(design, steady)), told);
+    return Stream.concat(Stream.of(Anchor.finding(design, unsteady)), told);
   }
 
   /** As it would be were the rack to stand free. */

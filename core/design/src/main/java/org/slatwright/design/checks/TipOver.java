@@ -25,14 +25,15 @@ record TipOver(String rule, Way way) implements Rule {
     double height = design.assembly().extent().size(Axis.Z).inMm();
     double push = Tipping.push(empty.weight(), way.lever(stance, empty), height);
     boolean holds = push >= PushCase.PUSH;
+    Measure.Compared compared = figures.force().compare(push, PushCase.PUSH);
     return Stream.of(
         new Finding(
             holds ? Finding.Severity.NOTE : Finding.Severity.WARNING,
             rule,
             "rack",
             "the push at the top that tips it " + way.words() + ", empty",
-            figures.force(push),
-            "at least " + figures.force(PushCase.PUSH),
+            compared.value(),
+            compared.atLeast(),
             holds ? "" : advice(design.rack(), stance, PushCase.PUSH * height),
             "statics; " + PushCase.SOURCE));
   }

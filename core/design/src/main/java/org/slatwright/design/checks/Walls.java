@@ -14,7 +14,7 @@ import org.slatwright.api.plan.Finding.Severity;
  */
 record Walls(double least, long thin) {
 
-  static final String SOURCE = "geometry of the model; 1 mm is our own choice";
+  static final String SOURCE = "geometry of the model; the limit is our own choice";
 
   static Walls of(DoubleStream woods) {
     double[] all = woods.toArray();
@@ -40,17 +40,19 @@ record Walls(double least, long thin) {
    */
   Optional<Finding> finding(
       String rule, String subject, String broken, String thinned, String advice, Figures figures) {
-    return thin == 0
-        ? Optional.empty()
-        : Optional.of(
-            new Finding(
-                isBroken() ? Severity.ERROR : Severity.WARNING,
-                rule,
-                subject,
-                (isBroken() ? broken : thinned) + (thin == 1 ? "" : ", in " + thin + " places"),
-                figures.distance(Math.max(0, least)),
-                "at least " + figures.distance(Rod.WALL),
-                advice,
-                SOURCE));
+    if (thin == 0) {
+      return Optional.empty();
+    }
+    Measure.Compared compared = figures.measured().compare(Math.max(0, least), Rod.WALL);
+    return Optional.of(
+        new Finding(
+            isBroken() ? Severity.ERROR : Severity.WARNING,
+            rule,
+            subject,
+            (isBroken() ? broken : thinned) + (thin == 1 ? "" : ", in " + thin + " places"),
+            compared.value(),
+            compared.atLeast(),
+            advice,
+            SOURCE));
   }
 }

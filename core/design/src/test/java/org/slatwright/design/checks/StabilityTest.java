@@ -196,6 +196,9 @@ class StabilityTest {
 
     assertTrue(light.design().assembly().extent().size(Axis.Z).isLessThan(Length.mm(686)));
     assertEquals(WARNING, light.severity("anchor"));
+    String value = light.finding("anchor").value();
+    assertTrue(value.matches("\\d+ mm high, but not steady \\((push|lean|slender).*\\)"), value);
+    assertTrue(value.contains("push") == light.severity("tip-forward").equals(WARNING), value);
   }
 
   @Test
