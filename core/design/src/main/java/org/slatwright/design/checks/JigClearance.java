@@ -63,7 +63,7 @@ record JigClearance(Rack rack, Jig jig, Figures figures) {
                     "at least " + figures.length(roomTaken()),
                     "openings of at least "
                         + figures.length(roomTaken().minus(thickness).snappedUp(rack.increment()))
-                        + ", or thinner shop.jig-sheet"));
+                        + ", or thinner sheet for the jig"));
   }
 
   /** Whether the jig on the rail below that opening runs into any other rail. */

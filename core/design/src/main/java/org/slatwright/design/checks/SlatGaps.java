@@ -74,10 +74,19 @@ final class SlatGaps implements Rule {
       Length rail = row.width().plus(justAbove(rack, swelling(rack)));
       return "set rack.rail-length=" + spelling.length(rail);
     }
-    Length gap = justAbove(rack, 2 * swelling(rack));
+    Length enough = justAbove(rack, 2 * swelling(rack));
+    Length gap =
+        row.gapRange()
+            .map(range -> Length.max(enough, range.from().snappedUp(rack.increment())))
+            .orElse(enough);
     long fitting = rack.rail().length().plus(gap).wholeTimes(row.width().plus(gap));
-    return "set slats.gap=%s with slats.per-shelf=%s"
-        .formatted(spelling.length(gap), Math.min(row.count(), fitting));
+    String range =
+        row.gapRange()
+            .filter(given -> gap.isMoreThan(given.to()))
+            .map(given -> " with slats.gap-range=" + spelling.pair(given.from(), "..", gap))
+            .orElse("");
+    return "set slats.gap=%s%s with slats.per-shelf=%s"
+        .formatted(spelling.length(gap), range, Math.min(row.count(), fitting));
   }
 
   private static Length justAbove(Rack rack, double mm) {

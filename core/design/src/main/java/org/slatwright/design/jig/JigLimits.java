@@ -8,6 +8,7 @@ import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plate;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Spelling;
 
 /** Finds out whether stock, dowel and sheet allow a jig, and says in numbers why not. */
 final class JigLimits {
@@ -75,8 +76,9 @@ final class JigLimits {
                 + " sheet; more than "
                 + Saddle.MOST_GUIDE_PLATES
                 + " do not stay in line",
-            "shop.jig-sheet at least "
-                + show(depth.dividedBy(Saddle.MOST_GUIDE_PLATES).snappedUp(rack.increment())))
+            "set shop.jig-sheet="
+                + new Spelling(rack.units())
+                    .length(depth.dividedBy(Saddle.MOST_GUIDE_PLATES).snappedUp(rack.increment())))
         : Optional.empty();
   }
 
@@ -87,7 +89,7 @@ final class JigLimits {
                 + show(allowances.thickestSheet())
                 + ", shop.jig-sheet is "
                 + show(rack.jigSheet()),
-            "shop.jig-sheet at most " + show(allowances.thickestSheet()))
+            "set shop.jig-sheet=" + new Spelling(rack.units()).length(allowances.thickestSheet()))
         : Optional.empty();
   }
 
@@ -118,7 +120,7 @@ final class JigLimits {
         ? "dowels " + show(markedOut(lacking)) + " farther apart, or one dowel a joint"
         : "uprights "
             + show(markedOut(lacking.times(2)))
-            + " wider, thinner dowels, or thinner shop.jig-sheet";
+            + " wider, thinner dowels, or thinner sheet for the jig";
   }
 
   /** The least measure of a rule that is enough, not counting what {@link Webs} rounds by. */

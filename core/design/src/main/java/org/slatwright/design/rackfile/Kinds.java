@@ -34,6 +34,7 @@ final class Kinds {
   /** The avoirdupois pound by the International Yard and Pound Agreement of 1959. */
   private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
 
+  private static final Pattern NEGATIVE = Pattern.compile("[-\u2212] *\\d.*");
   private static final Pattern FRACTION = Pattern.compile(".*\\d/\\d.*");
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("\\d{1,9},\\d{1,9} *(?:mm|cm|m|in|\"|kg|g|lb)?");
@@ -218,6 +219,9 @@ final class Kinds {
   }
 
   private static Unreadable notA(String kind, String text) {
+    if (NEGATIVE.matcher(text).matches()) {
+      return new Unreadable("may not be negative");
+    }
     return new Unreadable("is not a " + kind, hint(text));
   }
 

@@ -53,6 +53,11 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
       return rail.minus(diameter).half().minus(glueRoom()).snappedDown(sheet.increment());
     }
 
+    /** By the rule of {@link DowelSizes}, or as deep as the rail allows. */
+    private Length usual() {
+      return Length.min(DowelSizes.embedment(diameter, sheet.increment()), deepest());
+    }
+
     Length shortestRail() {
       Optional<Length> given =
           sheet
@@ -84,7 +89,7 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
             length.place(),
             "a dowel of %s does not reach through the upright, which is %s deep"
                 .formatted(sheet.show(length.value()), sheet.show(depth)),
-            lengthChange(deepest()));
+            lengthChange(usual()));
       }
       sheet.note(
           EMBEDMENT,
@@ -118,7 +123,7 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
 
     private Optional<Sized> byRule() {
       Length wanted = DowelSizes.embedment(diameter, sheet.increment());
-      Length chosen = Length.min(wanted, deepest());
+      Length chosen = usual();
       if (!chosen.isPositive()) {
         return sheet.complain(
             sheet.place("rack.rail-length"),
@@ -161,13 +166,13 @@ record DowelChain(Length uprightDepth, Sized embedment, Length length, Length ho
               .orElseGet(() -> sheet.place("joint")),
           "holes %s deep from both ends meet in a rail of %s"
               .formatted(sheet.show(hole), sheet.show(rail)),
-          fromLength ? lengthChange(deepest()) : embedmentAlone());
+          fromLength ? lengthChange(usual()) : embedmentAlone());
     }
 
     /** Only where no dowel length is given that would then disagree. */
     private List<Problem.Change> embedmentAlone() {
       return sheet.file().timber().dowel().length().isEmpty()
-          ? embedmentChange(deepest())
+          ? embedmentChange(usual())
           : List.of();
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Problem;
@@ -35,13 +36,16 @@ final class HeightChanges {
 
   /** Sizes first, then openings, then the number of shelves. */
   List<Problem.Change> proposed() {
-    if (sizes.evens() == 0) {
+    if (sizes.evens() > 0) {
+      tryUprightForThings();
+    } else {
       tryUpright();
       tryFoot();
       tryTop();
     }
     for (int i = 0; i < sizes.entries().size(); i++) {
       tryEntry(i);
+      tryFewer(i);
     }
     if (sizes.entries().size() > 1) {
       tryEvens(sizes.openings(), "all ");
@@ -53,14 +57,28 @@ final class HeightChanges {
 
   /** Uprights as long as the sum; rounded up where foot or top can take the rest. */
   private void tryUpright() {
-    HeightSizes free = sizes.withoutUpright();
-    Optional<Length> sum = free.close().map(heights -> heights.upright().length());
-    if (sum.filter(this::canBeCut).isPresent()) {
-      propose(
-          sizes.withUpright(sum.get()),
-          "rack.upright=" + sheet.spell(sum.get()),
-          heights -> "uprights of " + sheet.show(sum.get()));
+    Length sum = sizes.withoutUpright().close().orElseThrow().upright().length();
+    if (canBeCut(sum)) {
+      tryUpright(sum);
     }
+  }
+
+  /** Beside openings for things, with even ones as high as the lowest of those. */
+  private void tryUprightForThings() {
+    sizes.entries().stream()
+        .flatMap(entry -> entry.clear().stream())
+        .filter(Sized::solved)
+        .map(Sized::length)
+        .reduce(Length::min)
+        .map(lowest -> sizes.sum().plus(lowest.times(sizes.evens())))
+        .ifPresent(sum -> tryUpright(sum.snappedUp(sheet.increment())));
+  }
+
+  private void tryUpright(Length length) {
+    propose(
+        sizes.withUpright(length),
+        "rack.upright=" + sheet.spell(length),
+        heights -> "uprights of " + sheet.show(length));
   }
 
   private void tryFoot() {
@@ -107,6 +125,27 @@ final class HeightChanges {
         sizes.withEntry(index, HeightSizes.Entry.even(entry.count())),
         key + "=even",
         heights -> which + " even: " + sheet.showSpan(heights.evens()) + " clear");
+  }
+
+  /** As many openings for a thing as there is height for, where there are several in one entry. */
+  private void tryFewer(int index) {
+    HeightSizes.Entry entry = sizes.entries().get(index);
+    if (entry.count() > 1 && opening(index).clear().value() instanceof RackFile.Clear.For named) {
+      IntStream.iterate(entry.count() - 1, count -> count > 0, count -> count - 1)
+          .filter(
+              count ->
+                  propose(
+                      sizes.withEntry(index, new HeightSizes.Entry(entry.clear(), count)),
+                      "rack.openings[%s].count=%s".formatted(index, count),
+                      heights ->
+                          "%s opening%s for %s instead of %s"
+                              .formatted(
+                                  count,
+                                  count == 1 ? "" : "s",
+                                  named.thing().name(),
+                                  entry.count())))
+          .findFirst();
+    }
   }
 
   /** One shelf less, or as many fewer as it takes. */

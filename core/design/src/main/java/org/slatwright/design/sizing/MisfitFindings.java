@@ -27,6 +27,7 @@ record MisfitFindings(Worksheet sheet, RoomChanges changes, Trials trials) {
             .to(misfit)
             .filter(setting -> trials.makesRoom(setting, misfit, all))
             .findFirst()
+            .map(setting -> "set " + setting)
             .orElse(NO_REMEDY),
         "");
   }

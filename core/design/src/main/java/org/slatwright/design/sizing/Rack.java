@@ -101,6 +101,7 @@ public record Rack(
    * @param thickness of the thickest, which is what the heights are reckoned with
    * @param thinnest of the boards they are cut from, which is what their strength is reckoned with
    * @param gap between two slats; zero when there is one
+   * @param gapRange that gaps keep within, where the maker says it
    * @param frontMargin between the front uprights and the first slat
    * @param backMargin between the last slat and the rear uprights
    * @param overhang slat ends beyond the outer faces of the frames
@@ -112,6 +113,7 @@ public record Rack(
       Length width,
       int count,
       Length gap,
+      Optional<GapRange> gapRange,
       Length frontMargin,
       Length backMargin,
       Length overhang) {
@@ -119,6 +121,9 @@ public record Rack(
       lengths = List.copyOf(lengths);
     }
   }
+
+  /** From the narrowest gap to the widest. */
+  public record GapRange(Length from, Length to) {}
 
   /**
    * The through-dowel joint at each rail end.

@@ -193,6 +193,11 @@ public final class Sizing {
         slat.orElseThrow().second(),
         closed.count(),
         closed.gap().length(),
+        sheet
+            .file()
+            .slats()
+            .gapRange()
+            .map(given -> new Rack.GapRange(given.value().from(), given.value().to())),
         closed.frontMargin(),
         closed.backMargin(),
         across.overhang());

@@ -172,7 +172,7 @@ record WidthChain(Run run, int bays, Sized between, Length upright, Length rail,
           "slats.run",
           "slats that run through all bays are %s long, and boards of more than %s are hard to find"
               .formatted(sheet.show(longestSlat()), sheet.show(usual)),
-          "slats.run=per-bay makes them %s; or list what you can get in timber.slats.lengths"
+          "set slats.run=per-bay to make them %s, or list what you can get in timber.slats.lengths"
               .formatted(sheet.showSpan(perBay.slatLengths())));
     }
   }

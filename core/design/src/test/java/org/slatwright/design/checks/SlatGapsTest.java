@@ -1,6 +1,7 @@
 package org.slatwright.design.checks;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.design.checks.Told.BULBS;
 import static org.slatwright.design.checks.Told.ORCHIDS;
@@ -51,6 +52,18 @@ class SlatGapsTest {
     assertAdviceHelps(
         ORCHIDS, "slats.gap=0", "slats.per-shelf=4", "rack.rail-length=280", "increment=5");
     assertAdviceHelps(BULBS, "slats.gap=0", "rack.rail-length=10", "load.climate=outdoors");
+  }
+
+  @Test
+  void theGapAdvisedKeepsToTheRangeThatIsGivenOrSaysBoth() throws Exception {
+    String[] within = {"slats.gap=1", "slats.gap-range=1..12", "load.climate=outdoors"};
+    String[] wider = {"slats.gap=1", "slats.gap-range=1..2", "load.climate=outdoors"};
+    assertAdviceHelps(ORCHIDS, within);
+    assertAdviceHelps(ORCHIDS, wider);
+
+    assertFalse(Told.of(ORCHIDS, within).the("slat-gaps").advice().contains("gap-range"));
+    String both = Told.of(ORCHIDS, wider).the("slat-gaps").advice();
+    assertTrue(both.matches("set slats.gap=(\\d+) with slats.gap-range=1\\.\\.\\1 .*"), both);
   }
 
   @Test

@@ -89,6 +89,7 @@ record Bench(
             Length.mm(95),
             3,
             Length.mm(17),
+            Optional.empty(),
             Length.ZERO,
             Length.mm(1),
             Length.ZERO),

@@ -30,7 +30,7 @@ class JigLimitsTest {
             + " guide hole; it takes 6 mm",
         finding.message());
     assertEquals(
-        "uprights 1.6 mm wider, thinner dowels, or thinner shop.jig-sheet", finding.advice());
+        "uprights 1.6 mm wider, thinner dowels, or thinner sheet for the jig", finding.advice());
   }
 
   @Test
@@ -56,7 +56,7 @@ class JigLimitsTest {
         "no jig can be made: a guide 30 mm deep (2 1/2 dowel diameters) takes 15 plates of 2 mm"
             + " sheet; more than 12 do not stay in line",
         finding.message());
-    assertEquals("shop.jig-sheet at least 3 mm", finding.advice());
+    assertEquals("set shop.jig-sheet=3", finding.advice());
     assertTrue(JigMaker.make(Bench.square(44, 12, 3).rack()).jig().isPresent());
   }
 
@@ -67,8 +67,7 @@ class JigLimitsTest {
                 Bench.measured(50.8, 7.9375, 6.35, 38.1).withRail(63.5, 70, 1).in(Unit.INCH).rack())
             .findings();
     assertEquals(
-        List.of(
-            "rails at most 2\" wide", "uprights at least 3/8\" deep", "shop.jig-sheet at most 1\""),
+        List.of("rails at most 2\" wide", "uprights at least 3/8\" deep", "set shop.jig-sheet=1"),
         findings.stream().map(Finding::advice).toList());
   }
 
@@ -76,7 +75,7 @@ class JigLimitsTest {
   void aMakerInInchesIsAdvisedInSixtyFourths() {
     Finding finding = only(Bench.square(19.05, 9.525, 6.35).in(Unit.INCH));
     assertEquals(
-        "uprights 7/64\" wider, thinner dowels, or thinner shop.jig-sheet", finding.advice());
+        "uprights 7/64\" wider, thinner dowels, or thinner sheet for the jig", finding.advice());
     double advised = 19.05 + 25.4 * 7 / 64;
     double less = advised - 25.4 / 64;
     assertTrue(isMade(Bench.square(advised, 9.525, 6.35).in(Unit.INCH)));

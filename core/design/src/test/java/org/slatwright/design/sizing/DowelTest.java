@@ -120,7 +120,16 @@ class DowelTest {
     assertEquals(
         "a dowel of 40 mm does not reach through the upright, which is 44 mm deep",
         problem.message());
-    provenChanges(problem, BREAD_RACK, setting);
+    // 44 + 3 1/2 x 10
+    assertEquals(List.of("timber.dowel.length=79"), provenChanges(problem, BREAD_RACK, setting));
+  }
+
+  @Test
+  void aDowelFarTooDeepIsProposedAsDeepAsUsual() throws Exception {
+    String[] tooDeep = {"timber.dowel.diameter=10", "joint.embedment=500"};
+    Problem problem = problem(BREAD_RACK, tooDeep);
+
+    assertEquals(List.of("joint.embedment=35"), provenChanges(problem, BREAD_RACK, tooDeep));
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.api.plan.Fit;
+import org.slatwright.design.rackfile.Problem;
 
 /** Worked by hand on a rack whose shelves each take 44 + 18 = 62 mm, of slats 95 mm wide. */
 class HoldsTest {
@@ -120,7 +121,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "error seed tray: 14 mm too deep for the rails: 569 mm, at most 555 mm"
-                + " (slats.per-shelf=6)"),
+                + " (set slats.per-shelf=6)"),
         found(rack));
     assertEquals(List.of(), found(solve(SEED_TRAYS, "slats.per-shelf=6", range)));
   }
@@ -155,7 +156,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "error seed tray: 54 mm too deep for the rails: 569 mm, at most 515 mm"
-                + " (slats.per-shelf=6)"),
+                + " (set slats.per-shelf=6)"),
         found(rack));
   }
 
@@ -210,7 +211,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "error seed tray: 26 mm too wide to go between two frames: 606 mm, at most 580 mm"
-                + " (rack.interior-width=606)"),
+                + " (set rack.interior-width=606)"),
         found(rack));
     assertEquals(
         List.of(), found(solve(SEED_TRAYS, "rack.interior-width=606")), "the advice is right");
@@ -225,7 +226,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "error seed tray: 69 mm too deep for the rails: 569 mm, at most 500 mm"
-                + " (rack.rail-length=585)"),
+                + " (set rack.rail-length=585)"),
         found(rack));
     assertEquals(List.of(), found(solve(SEED_TRAYS, "rack.rail-length=585", range)));
   }
@@ -238,7 +239,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "warning seed tray: 117 mm too high for every opening; only the top shelf is open: 372"
-                + " mm, at most 255 mm (rack.openings[0]=372)"),
+                + " mm, at most 255 mm (set rack.openings[0]=372)"),
         found(rack));
     assertEquals(List.of(), found(solve(SEED_TRAYS, POT, "rack.openings=[372, {for: pot}]")));
   }
@@ -251,7 +252,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "warning seed tray: 55 mm too high for every opening; only the top shelf is open: 372 mm,"
-                + " at most 317 mm (rack.upright=1465)"),
+                + " at most 317 mm (set rack.upright=1465)"),
         found(rack));
   }
 
@@ -268,7 +269,7 @@ class HoldsTest {
     assertEquals(
         List.of(
             "warning seed tray: 55 mm too high for every opening; only the top shelf is open: 372 mm,"
-                + " at most 317 mm (rack.openings=[{clear: even, count: 2}])"),
+                + " at most 317 mm (set rack.openings=[{clear: even, count: 2}])"),
         found(rack));
   }
 
@@ -320,6 +321,34 @@ class HoldsTest {
     assertEquals(
         List.of("rack.upright=646", "rack.foot=100"),
         provenChanges(problem(SEED_TRAYS, settings), SEED_TRAYS, settings));
+  }
+
+  @Test
+  void uprightsTooShortForWhatTheyHoldAreProposedLongerOrWithFewerOpenings() throws Exception {
+    // 5 x 62 + 3 x 255 + 372 = 1447, and 100 for the foot; 1200 - 4 x 62 - 2 x 255 - 372 = 70
+    String[] settings = {
+      POT, "rack.upright=1200", "rack.openings=[{for: pot, count: 3}, {for: seed tray}]"
+    };
+    Problem problem = problem(SEED_TRAYS, settings);
+
+    assertEquals(
+        List.of("rack.upright=1547", "rack.openings[0].count=2"),
+        provenChanges(problem, SEED_TRAYS, settings));
+    assertEquals("2 openings for pot instead of 3", problem.changes().get(1).words());
+  }
+
+  @Test
+  void evenOpeningsBesideThoseForThingsGetTheirHeightFromLongerUprights() throws Exception {
+    // 100 + 4 x 62 + 255 + 372 = 975 leaves none; with an even one as high as for the pot 1230
+    String[] settings = {
+      POT, "rack.upright=900", "rack.openings=[{for: pot}, even, {for: seed tray}]"
+    };
+    Problem problem = problem(SEED_TRAYS, settings);
+
+    assertEquals("rack.upright=1230", provenChanges(problem, SEED_TRAYS, settings).get(0));
+    assertEquals(
+        mm("255", "255", "372"),
+        solve(SEED_TRAYS, POT, settings[2], "rack.upright=1230").openings());
   }
 
   private static Fit fit(

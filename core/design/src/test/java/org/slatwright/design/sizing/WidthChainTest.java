@@ -78,7 +78,7 @@ class WidthChainTest {
         note(solve(HERB_RACK, bays, wide), "slats.run"));
     assertEquals(
         List.of(
-            "slats.run=per-bay makes them 740 to 762 mm; or list what you can get in"
+            "set slats.run=per-bay to make them 740 to 762 mm, or list what you can get in"
                 + " timber.slats.lengths"),
         solve(HERB_RACK, bays, wide).notes().stream()
             .filter(note -> note.subject().equals("slats.run"))
