@@ -24,9 +24,9 @@ final class Changes {
     this.lines = List.copyOf(lines);
   }
 
-  /** {@code note: rack.upright=1400 instead of trays.yaml:10: upright: 1500}. */
+  /** {@code rack.upright=1400 instead of trays.yaml:10: upright: 1500}. */
   String note(String setting) {
-    return "note: " + setting + before(setting.substring(0, setting.indexOf('=')).strip());
+    return setting + before(setting.substring(0, setting.indexOf('=')).strip());
   }
 
   /** What a value for {@code path} takes the place of: {@code instead of trays.yaml:10: …}. */

@@ -11,8 +11,9 @@ import picocli.CommandLine.Mixin;
     name = "check",
     mixinStandardHelpOptions = true,
     description = {
-      "Says what the maker should know before the first cut, worst first, then what the rack"
-          + " weighs and uses up, the sizes that were solved, and what goes on each shelf.",
+      "Says what the maker should know before the first cut: errors first, then warnings and"
+          + " notes. Then what the rack weighs and uses up, the sizes that were solved, and what"
+          + " goes on each shelf.",
       "Ends with status 1 when something is an error."
     })
 final class CheckCommand implements Callable<Integer> {

@@ -46,7 +46,11 @@ final class ExportCommand implements Callable<Integer> {
       })
   private String into;
 
-  @Option(names = "--replace", description = "Writes over files that exist.")
+  @Option(
+      names = "--replace",
+      description = {
+        "Writes over files that exist. Deletes nothing: what is left of an older plan is told."
+      })
   private boolean replace;
 
   @Mixin private FormatChoice formats;
@@ -91,6 +95,9 @@ final class ExportCommand implements Callable<Integer> {
       List<String> failures = selection.export(plan, output);
       failures.forEach(failure -> session.err().println("error: " + failure));
       output.publish(session.out()::println);
+      if (replace) {
+        LeftoverText.of(output.leftovers()).ifPresent(session.err()::println);
+      }
       return failures.isEmpty();
     } catch (OutputException e) {
       throw new Refusal(ExitStatus.NOT_WRITTEN, "error: " + e.getMessage());

@@ -8,11 +8,15 @@ final class Folding {
 
   static final int WIDTH = 80;
 
+  /** Between words, but not between a number and its fraction or its unit. */
+  private static final String BREAK =
+      "\\s+(?!\\d+/\\d|(?<=\\d\\s)(?:mm|cm|m|in|kg|g|lb|N|MPa|psi|%)(?![\\w-]))";
+
   private Folding() {}
 
   /** {@code text} as lines that begin with {@code first}, and with {@code next} from the second. */
   static List<String> lines(String first, String next, String text) {
-    return lines(first, next, List.of(text.strip().split("\\s+")));
+    return lines(first, next, List.of(text.strip().split(BREAK)));
   }
 
   /** Words, each kept on one line even if it has blanks in it. */

@@ -6,8 +6,8 @@ import org.slatwright.design.rackfile.Place;
 import org.slatwright.design.rackfile.Problem;
 
 /**
- * Spells problems for a terminal: {@code file:line:column: error: message}, the line of the file
- * with a caret, and the changes that would help, ready to paste.
+ * Spells problems for a terminal: {@code file:line:column: error: message}, folded at its width,
+ * the line of the file with a caret, and the changes that would help, ready to paste.
  */
 final class ProblemText {
 
@@ -37,9 +37,9 @@ final class ProblemText {
 
   private String of(Problem problem) {
     StringJoiner text = new StringJoiner("\n");
-    text.add(problem.place() + ": error: " + problem.message());
+    Folding.lines(problem.place() + ": error: ", INDENT, problem.message()).forEach(text::add);
     addLine(problem.place(), text);
-    addChanges(problem.changes(), text);
+    ChangeText.of(problem.changes(), setting -> "--set " + quoted(setting)).forEach(text::add);
     return text.toString();
   }
 
@@ -59,20 +59,6 @@ final class ProblemText {
     if (!window.isBlank()) {
       text.add(INDENT + window);
       text.add(INDENT + " ".repeat(column - 1 - from) + "^");
-    }
-  }
-
-  private static void addChanges(List<Problem.Change> changes, StringJoiner text) {
-    if (changes.isEmpty()) {
-      return;
-    }
-    text.add(changes.size() == 1 ? "  This puts it right:" : "  Any one of these puts it right:");
-    List<String> settings =
-        changes.stream().map(change -> "--set " + quoted(change.setting())).toList();
-    int width = settings.stream().mapToInt(String::length).max().orElse(0);
-    for (int i = 0; i < changes.size(); i++) {
-      String padding = " ".repeat(width - settings.get(i).length());
-      text.add(INDENT + settings.get(i) + padding + "   " + changes.get(i).words());
     }
   }
 

@@ -57,7 +57,7 @@ final class RackInput {
     RackText text = text(session);
     try {
       Plan plan = text.plan(List.of());
-      text.notes().forEach(session.err()::println);
+      text.notes().forEach(session::note);
       return plan;
     } catch (RackFileException e) {
       throw new Refusal(ExitStatus.RACK_WRONG, text.complaint(e));

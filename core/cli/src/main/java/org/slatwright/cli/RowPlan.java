@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.cli.output.OutputException;
@@ -22,14 +23,19 @@ record RowPlan(RackText rack, Selection selection, PlanFolders folders) {
    * What came of a row.
    *
    * @param folder of the plan, when it was written
+   * @param leftovers files among those of the plan that were not written with it
    * @param complaints each to be told with the row's place
    * @param warned whether the plan has warnings
    */
   record Outcome(
-      ExitStatus status, Optional<Path> folder, List<String> complaints, boolean warned) {
+      ExitStatus status,
+      Optional<Path> folder,
+      List<Path> leftovers,
+      List<String> complaints,
+      boolean warned) {
 
     private static Outcome failed(ExitStatus status, List<String> complaints) {
-      return new Outcome(status, Optional.empty(), complaints, false);
+      return new Outcome(status, Optional.empty(), List.of(), complaints, false);
     }
   }
 
@@ -40,10 +46,11 @@ record RowPlan(RackText rack, Selection selection, PlanFolders folders) {
     }
     try {
       Plan plan = rack.plan(row.settings());
-      Path folder = folders.write(row.folder(), output -> write(plan, output));
+      PlanFolders.Written written = folders.write(row.folder(), output -> write(plan, output));
       return new Outcome(
           ExitStatus.of(plan),
-          Optional.of(folder),
+          Optional.of(written.folder()),
+          written.leftovers(),
           errors(plan),
           has(plan, Finding.Severity.WARNING));
     } catch (RackFileException e) {
@@ -83,9 +90,7 @@ record RowPlan(RackText rack, Selection selection, PlanFolders folders) {
     List<String> lines = new ArrayList<>();
     lines.add(
         (place.startsWith(SET) ? place.substring(SET.length()) : place) + ": " + problem.message());
-    for (Problem.Change change : problem.changes()) {
-      lines.add("    " + change.setting() + "   " + change.words());
-    }
+    lines.addAll(ChangeText.of(problem.changes(), UnaryOperator.identity()));
     return String.join("\n", lines);
   }
 }

@@ -41,6 +41,11 @@ record Session(
     return directory.resolve(path);
   }
 
+  /** Tells what is no complaint, folded at the width of a terminal. */
+  void note(String text) {
+    Folding.lines("note: ", "    ", text).forEach(err::println);
+  }
+
   /** UTF-8, but for a Windows console, which has a code page of its own. */
   private static PrintWriter writer(FileDescriptor stream) {
     String console =

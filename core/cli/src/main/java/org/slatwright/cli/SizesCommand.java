@@ -60,7 +60,12 @@ final class SizesCommand implements Callable<Integer> {
       description = "The folder for the plans' folders, made when it is not there.")
   private String into;
 
-  @Option(names = "--replace", description = "Writes over the files of plans that exist.")
+  @Option(
+      names = "--replace",
+      description = {
+        "Writes over the files of plans that exist. Deletes nothing: what is left of an older plan"
+            + " is told."
+      })
   private boolean replace;
 
   @Mixin private FormatChoice formats;
@@ -117,10 +122,10 @@ final class SizesCommand implements Callable<Integer> {
   }
 
   private void tellChanges(RackText text, SizesTable sizes) {
-    text.notes().forEach(session.err()::println);
+    text.notes().forEach(session::note);
     Changes changes = text.changes();
     for (String key : sizes.keys()) {
-      session.err().println("note: " + key + " of " + table + changes.before(key));
+      session.note(key + " of " + table + changes.before(key));
     }
   }
 }

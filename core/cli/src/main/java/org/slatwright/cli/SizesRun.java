@@ -2,12 +2,14 @@ package org.slatwright.cli;
 
 import java.io.IOException;
 import java.util.ArrayDeque;
+import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.slatwright.cli.sizes.SizesRow;
 import org.slatwright.cli.sizes.SizesTable;
 import org.slatwright.cli.sizes.TableException;
@@ -30,6 +32,7 @@ final class SizesRun {
   private int written;
   private int wrong;
   private int warned;
+  private boolean cutShort;
 
   private record UnderWay(SizesRow row, Future<RowPlan.Outcome> outcome) {}
 
@@ -61,6 +64,9 @@ final class SizesRun {
         tellFirst();
       }
     }
+    if (rows == 0 && !cutShort) {
+      throw new Refusal(ExitStatus.RACK_WRONG, table + ": error: the table has no rows");
+    }
     return status;
   }
 
@@ -68,15 +74,23 @@ final class SizesRun {
   String summary(String into) {
     String errors = wrong == 0 ? "" : "; " + wrong + " with errors";
     String warnings = warned == 0 ? "" : "; " + warned + " with warnings";
-    return written + " of " + rows + " plans written into " + into + errors + warnings;
+    String rest = cutShort ? "; the rest of the table was not read" : "";
+    return written + " of " + rows + " plans written into " + into + errors + warnings + rest;
   }
 
   /** {@code sizes.csv:1: error: there is no key rack.uprigth; did you mean rack.upright?}. */
   static String complaint(String table, TableException wrong) {
     String place = wrong.line() == 0 ? table : table + ":" + wrong.line();
     return wrong.faults().stream()
-        .map(fault -> place + ": error: " + fault)
+        .flatMap(fault -> lines(place, fault))
         .collect(Collectors.joining("\n"));
+  }
+
+  /** Folded, but for the changes that would help, which stand on lines of their own. */
+  private static Stream<String> lines(String place, String complaint) {
+    List<String> all = complaint.lines().toList();
+    return Stream.concat(
+        Folding.lines(place + ": error: ", "    ", all.get(0)).stream(), all.stream().skip(1));
   }
 
   /** The next row; what cannot be read any further is told after what was. */
@@ -88,6 +102,8 @@ final class SizesRun {
         tellFirst();
       }
       worst(ExitStatus.RACK_WRONG);
+      cutShort = true;
+      rows += e.line() == 0 ? 0 : 1;
       session.err().println(complaint(table, e));
       return Optional.empty();
     }
@@ -113,14 +129,23 @@ final class SizesRun {
     }
   }
 
-  private void tell(SizesRow row, RowPlan.Outcome outcome) {
+  private void tell(SizesRow row, RowPlan.Outcome outcome) throws Refusal {
     outcome.folder().ifPresent(session.out()::println);
+    LeftoverText.of(outcome.leftovers()).ifPresent(session.err()::println);
     written += outcome.folder().isPresent() ? 1 : 0;
     wrong += outcome.folder().isPresent() && outcome.status() == ExitStatus.RACK_WRONG ? 1 : 0;
     warned += outcome.warned() ? 1 : 0;
     worst(outcome.status());
     for (String complaint : outcome.complaints()) {
-      session.err().println(table + ":" + row.line() + ": error: " + complaint);
+      String place = table + ":" + row.line();
+      if (outcome.status() == ExitStatus.NOT_WRITTEN) { // it names a path, which is to be copied
+        session.err().println(place + ": error: " + complaint);
+      } else {
+        lines(place, complaint).forEach(session.err()::println);
+      }
+    }
+    if (session.out().checkError()) { // as of a pipe whose reader has gone
+      throw stopped();
     }
   }
 

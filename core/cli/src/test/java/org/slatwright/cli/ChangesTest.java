@@ -29,32 +29,32 @@ class ChangesTest {
   @Test
   void theLineWithTheKeyIsShown() {
     assertEquals(
-        "note: rack.upright=1400 instead of trays.yaml:9: upright: 1500",
+        "rack.upright=1400 instead of trays.yaml:9: upright: 1500",
         note(RACK, "rack.upright=1400"));
     assertEquals(
-        "note: timber.frame.section=45 x 45 instead of trays.yaml:3: frame: { section: 44 x 44 }",
+        "timber.frame.section=45 x 45 instead of trays.yaml:3: frame: { section: 44 x 44 }",
         note(RACK, "timber.frame.section=45 x 45"));
   }
 
   @Test
   void aKeyInQuotesIsOneAsWell() {
     assertEquals(
-        "note: rack.upright=1400 instead of trays.yaml:9: \"upright\": 1500",
+        "rack.upright=1400 instead of trays.yaml:9: \"upright\": 1500",
         note(RACK.replace("upright:", "\"upright\":"), "rack.upright=1400"));
   }
 
   @Test
   void aKeyThatIsNotThereIsSaidToBeMissing() {
-    assertEquals("note: rack.foot=80, which the file does not give", note(RACK, "rack.foot=80"));
+    assertEquals("rack.foot=80, which the file does not give", note(RACK, "rack.foot=80"));
   }
 
   @Test
   void forAnEntryTheListIsNamedAndNoOtherEntryIsShown() {
     assertEquals(
-        "note: rack.openings[1].count=3 within what begins at trays.yaml:11",
+        "rack.openings[1].count=3 within what begins at trays.yaml:11",
         note(RACK, "rack.openings[1].count=3"));
     assertEquals(
-        "note: rack.openings[0]=400 within trays.yaml:10: openings: [ 380, 380, 380 ]",
+        "rack.openings[0]=400 within trays.yaml:10: openings: [ 380, 380, 380 ]",
         note(
             RACK.replaceFirst("openings:(\n {4}.*){3}", "openings: [ 380, 380, 380 ]"),
             "rack.openings[0]=400"));
@@ -63,15 +63,14 @@ class ChangesTest {
   @Test
   void aValueBelowItsKeyIsNotTakenForTheWholeOfIt() {
     assertEquals(
-        "note: rack.openings=[380] instead of what begins at trays.yaml:11",
+        "rack.openings=[380] instead of what begins at trays.yaml:11",
         note(RACK, "rack.openings=[380]"));
-    assertEquals("note: timber={} instead of what begins at trays.yaml:3", note(RACK, "timber={}"));
+    assertEquals("timber={} instead of what begins at trays.yaml:3", note(RACK, "timber={}"));
   }
 
   @Test
   void ofAFileThatIsOnlyRightWithTheSettingNothingIsClaimed() {
-    assertEquals(
-        "note: rack.upright=1400", note(RACK.replace("1500", "high"), "rack.upright=1400"));
+    assertEquals("rack.upright=1400", note(RACK.replace("1500", "high"), "rack.upright=1400"));
   }
 
   private static String note(String file, String setting) {

@@ -201,7 +201,8 @@ class EveryKeyTest {
     }
     String setting = entry(key) + "=" + VALUES.get(key);
     arguments.addAll(List.of("--set", setting));
-    List<String> told = desk.run(arguments.toArray(String[]::new)).err().lines().toList();
+    String folded = desk.run(arguments.toArray(String[]::new)).err();
+    List<String> told = folded.replaceAll("\\R {4}", " ").lines().toList();
     assertTrue(told.stream().allMatch(line -> line.startsWith("note: ")), told::toString);
     String note = told.get(told.size() - 1);
     assertTrue(note.startsWith("note: " + setting), note);

@@ -6,12 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.cli.plugin.JarOnTheFly.withExporter;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
@@ -104,6 +109,74 @@ class SizesCommandTest {
         answer.err().contains("sizes.csv:3: error: rack.upright=300: uprights of 300 mm leave"),
         answer::err);
     assertEquals(Set.of("0001", "0003"), children(desk.directory().resolve("plans")));
+  }
+
+  @Test
+  void aTableWithoutRowsIsAnError() throws IOException {
+    table("rack.upright", IntStream.empty());
+    Desk.Answer answer = run("--to", "csv");
+    assertEquals(ExitStatus.RACK_WRONG.code(), answer.status());
+    assertTrue(answer.err().contains("sizes.csv: error: the table has no rows"), answer::err);
+    assertFalse(Files.exists(desk.directory().resolve("plans")));
+  }
+
+  @Test
+  void aRowThatCannotBeReadIsCountedAndWhatIsBelowItIsSaidToBeUnread() throws IOException {
+    table("title", Stream.of("even", "\"odd\"er", "even"));
+    Desk.Answer answer = run("--to", "csv");
+    assertEquals(ExitStatus.RACK_WRONG.code(), answer.status());
+    assertTrue(answer.out().contains("1 of 2 plans written into plans"), answer::out);
+    assertTrue(answer.out().contains("; the rest of the table was not read"), answer::out);
+  }
+
+  @Test
+  void itStopsSoonWhenNobodyReadsItsAnswerAnyMore() throws IOException {
+    table("rack.interior-width", IntStream.range(400, 400 + MANY));
+    StringWriter err = new StringWriter();
+    Session session =
+        new Session(
+            desk.directory(),
+            Optional.empty(),
+            InputStream.nullInputStream(),
+            new PrintWriter(Writer.nullWriter()) {
+              @Override
+              public boolean checkError() {
+                return true;
+              }
+            },
+            new PrintWriter(err));
+    int status =
+        Slatwright.run(
+            session,
+            "sizes",
+            "trays.yaml",
+            "--table",
+            "sizes.csv",
+            "--into",
+            "plans",
+            "--to",
+            "csv");
+    assertEquals(ExitStatus.NOT_WRITTEN.code(), status);
+    assertTrue(err.toString().contains("error: stopped; every plan that is there is whole"));
+    int there = children(desk.directory().resolve("plans")).size();
+    assertTrue(there < MANY / 2, () -> there + " plans");
+  }
+
+  @Test
+  void whatIsLeftOfAnOlderPlanIsToldAndStays() throws IOException {
+    table("rack.upright", IntStream.of(1500));
+    run("--to", "csv");
+    Path stale = desk.directory().resolve("plans/0001/drawings/09-of-another-rack.svg");
+    Files.createDirectories(stale.getParent());
+    Files.createFile(stale);
+    Desk.Answer answer = run("--to", "csv", "--replace");
+    assertTrue(
+        answer
+            .err()
+            .contains(
+                "note: left from before, not written now: plans/0001/drawings/09-of-another-rack.svg"),
+        answer::err);
+    assertTrue(Files.exists(stale));
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slatwright.api.export.Destination;
 import org.slatwright.api.export.OutputNames;
@@ -80,6 +81,11 @@ public final class OutputFolder implements AutoCloseable {
       }
       placed.accept(file.target());
     }
+  }
+
+  /** Files of an older plan, perhaps: they lie among those kept and are none of them. */
+  public List<Path> leftovers() {
+    return Leftovers.of(folder, kept.stream().map(Staged::target).collect(Collectors.toSet()));
   }
 
   /** Removes what was not published. */

@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +20,18 @@ public final class PlanFolders implements AutoCloseable {
   private final Path folder;
   private final boolean replace;
   private final Folders folders = new Folders();
+
+  /**
+   * A plan that is in its place.
+   *
+   * @param leftovers files among its own that were not written with it
+   */
+  public record Written(Path folder, List<Path> leftovers) {
+
+    public Written {
+      leftovers = List.copyOf(leftovers);
+    }
+  }
 
   /** Writes what belongs into one folder. */
   @FunctionalInterface
@@ -47,19 +60,18 @@ public final class PlanFolders implements AutoCloseable {
   /**
    * Writes one plan; of a plan that is there already, each file is replaced in one step.
    *
-   * @return its folder
    * @throws OutputException when it exists and may not be replaced, or cannot be written
    */
-  public Path write(String name, Content content) throws OutputException {
+  public Written write(String name, Content content) throws OutputException {
     Path target = folder.resolve(name);
     if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       writeFresh(target, content);
-    } else if (replace) {
-      fill(target, content);
-    } else {
-      throw new OutputException(target + " exists (--replace writes over its files)");
+      return new Written(target, List.of());
     }
-    return target;
+    if (replace) {
+      return new Written(target, fill(target, content));
+    }
+    throw new OutputException(target + " exists (--replace writes over its files)");
   }
 
   /** Removes the folder again when nothing was written into it. */
@@ -86,10 +98,12 @@ public final class PlanFolders implements AutoCloseable {
     }
   }
 
-  private void fill(Path target, Content content) throws OutputException {
+  /** Gives what it found among the files. */
+  private List<Path> fill(Path target, Content content) throws OutputException {
     try (OutputFolder output = new OutputFolder(target, replace)) {
       content.writeTo(output);
       output.publish(file -> {});
+      return output.leftovers();
     }
   }
 

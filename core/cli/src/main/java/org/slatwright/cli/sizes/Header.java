@@ -26,15 +26,16 @@ record Header(boolean named, List<String> keys) {
   /**
    * What the cells of the first row say.
    *
+   * @param line of the table where it stands, from 1
    * @param known every key that there is, entries of lists as {@code []}
    */
-  static Header of(List<String> cells, SortedSet<String> known) throws TableException {
+  static Header of(List<String> cells, long line, SortedSet<String> known) throws TableException {
     List<String> titles = withoutEmptyEnd(cells.stream().map(String::strip).toList());
     boolean named = !titles.isEmpty() && titles.get(0).equals(NAME);
     List<String> keys = titles.subList(named ? 1 : 0, titles.size());
-    List<String> faults = faults(keys, named ? 2 : 1, known);
+    List<String> faults = faults(keys, named, known);
     if (!faults.isEmpty()) {
-      throw new TableException(1, faults);
+      throw new TableException(line, faults);
     }
     return new Header(named, keys);
   }
@@ -44,18 +45,19 @@ record Header(boolean named, List<String> keys) {
     return keys.size() + (named ? 1 : 0);
   }
 
-  private static List<String> faults(List<String> keys, int first, SortedSet<String> known) {
+  private static List<String> faults(List<String> keys, boolean named, SortedSet<String> known) {
     if (keys.isEmpty()) {
       return List.of("the first row names no key of the rack file, such as rack.upright");
     }
-    Set<String> seen = new HashSet<>();
+    int first = named ? 2 : 1;
+    Set<String> seen = new HashSet<>(named ? Set.of(NAME) : Set.of());
     List<String> faults = new ArrayList<>();
     for (int i = 0; i < keys.size(); i++) {
       String key = keys.get(i);
       if (key.isEmpty()) {
         faults.add("column " + (first + i) + " has no key in the first row");
       } else if (!seen.add(key)) {
-        faults.add("the key " + key + " stands twice in the first row");
+        faults.add("the column " + key + " stands twice in the first row");
       } else if (key.equals(NAME)) {
         faults.add("the column " + NAME + " must be the first");
       } else if (!known.contains(key.replaceAll("\\[\\d{1,5}]", "[]"))) {

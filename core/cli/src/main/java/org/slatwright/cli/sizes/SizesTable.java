@@ -25,7 +25,8 @@ import org.slatwright.api.export.OutputNames;
  * names the folder of each plan.
  *
  * <p>RFC 4180 in UTF-8, with or without a byte order mark, with any line ends; or with semicolons
- * or tabs for commas, as spreadsheets write it. One row at a time is in memory, besides the names.
+ * or tabs for commas, as spreadsheets write it, and with a first line {@code sep=;} that says so.
+ * One row at a time is in memory, besides the names.
  */
 public final class SizesTable implements AutoCloseable {
 
@@ -36,11 +37,13 @@ public final class SizesTable implements AutoCloseable {
   private final Iterator<CSVRecord> records;
   private final Header header;
   private final OutputNames names = new OutputNames();
+  private final int linesBefore;
   private int rows;
 
   private SizesTable(BufferedReader text, SortedSet<String> known)
       throws TableException, IOException {
-    char separator = Separator.of(text);
+    Separator separator = Separator.of(text);
+    this.linesBefore = separator.lines();
     this.limit = new RowLimit(text);
     this.parser =
         CSVParser.builder()
@@ -48,17 +51,18 @@ public final class SizesTable implements AutoCloseable {
             .setFormat(
                 CSVFormat.RFC4180
                     .builder()
-                    .setDelimiter(separator)
+                    .setDelimiter(separator.character())
                     .setIgnoreEmptyLines(false)
                     .get())
             .get();
     this.records = parser.iterator();
-    Optional<CSVRecord> first = record(1);
+    Optional<CSVRecord> first = record(1 + linesBefore);
     if (first.isEmpty()) {
       throw new TableException(
-          1, "the table is empty; its first row names keys of the rack file, such as rack.upright");
+          1 + linesBefore,
+          "the table is empty; its first row names keys of the rack file, such as rack.upright");
     }
-    this.header = Header.of(first.get().toList(), known);
+    this.header = Header.of(first.get().toList(), 1 + linesBefore, known);
   }
 
   /**
@@ -102,7 +106,7 @@ public final class SizesTable implements AutoCloseable {
 
   private Optional<SizesRow> nextFilled() throws TableException, IOException {
     while (true) {
-      long line = parser.getCurrentLineNumber() + 1;
+      long line = linesBefore + parser.getCurrentLineNumber() + 1;
       Optional<CSVRecord> record = record(line);
       if (record.isEmpty()) {
         return Optional.empty();

@@ -50,6 +50,17 @@ class SizesTableTest {
     assertEquals(List.of(row(2, "0001", "rack.foot=80")), rows("\uFEFFrack.foot\n80\n"));
   }
 
+  /** Written by spreadsheets, and by RFC 4180 unknown. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sep=;\n", "sep=;\r\n", "sep=;\r", "\uFEFFsep=;\n"})
+  void aFirstLineMayNameTheSeparatorAndCountsAsALine(String line) throws Exception {
+    assertEquals(
+        List.of(row(3, "a", "title=x, y"), row(4, "b", "rack.foot=80")),
+        rows(line + "name;title;rack.foot\na;x, y;\nb;;80\n"));
+    TableException wrong = assertThrows(TableException.class, () -> rows(line + "rack.fot\n80"));
+    assertEquals(2, wrong.line());
+  }
+
   /** RFC 4180, section 2, rules 6 and 7. */
   @Test
   void aCellInQuotesMayHoldSeparatorsLineBreaksAndQuotes() throws Exception {
@@ -87,7 +98,8 @@ class SizesTableTest {
         "price list|there is no key price list; 'slatwright schema' prints all of them",
         "Name,rack.foot|there is no key Name; did you mean name?",
         "rack.foot,name|the column name must be the first",
-        "rack.foot,rack.foot|the key rack.foot stands twice in the first row",
+        "rack.foot,rack.foot|the column rack.foot stands twice in the first row",
+        "name,name,rack.foot|the column name stands twice in the first row",
         "name,,rack.foot|column 2 has no key in the first row",
         "name|the first row names no key of the rack file, such as rack.upright",
         "sep=x|there is no key sep=x; 'slatwright schema' prints all of them",

@@ -14,12 +14,19 @@ final class Columns implements TextBlock {
   private static final double LEAST_COLUMN = 80;
 
   private final String heading;
+  private final double between;
   private final double columnWidth;
   private final List<List<List<String>>> columns;
 
   /** To fill {@code width} mm on paper, one column or more. */
   Columns(String heading, List<String> paragraphs, double width) {
+    this(heading, paragraphs, width, BETWEEN);
+  }
+
+  /** The same, with {@code between} mm more from one paragraph to the next. */
+  Columns(String heading, List<String> paragraphs, double width, double between) {
     this.heading = heading;
+    this.between = between;
     int count = Math.max(1, (int) ((width + GUTTER) / (LEAST_COLUMN + GUTTER)));
     this.columnWidth = (width - (count - 1) * GUTTER) / count;
     List<List<String>> wrapped =
@@ -30,7 +37,7 @@ final class Columns implements TextBlock {
   @Override
   public double height() {
     return HEADING * Paragraph.LINE_SPACING
-        + columns.stream().mapToDouble(Columns::heightOfColumn).max().orElse(0);
+        + columns.stream().mapToDouble(this::heightOfColumn).max().orElse(0);
   }
 
   @Override
@@ -47,28 +54,47 @@ final class Columns implements TextBlock {
     return figures;
   }
 
-  /** Filled one after the other, each up to its share of the whole height; none is left out. */
-  private static List<List<List<String>>> share(List<List<String>> paragraphs, int count) {
-    double all = paragraphs.stream().mapToDouble(Columns::heightOf).sum();
-    List<List<List<String>>> columns = new ArrayList<>();
-    double before = 0;
-    for (List<String> paragraph : paragraphs) {
-      int due = Math.min(count - 1, (int) ((before + heightOf(paragraph) / 2) / all * count));
-      int column = Math.min(due, columns.size());
-      if (column == columns.size()) {
-        columns.add(new ArrayList<>());
+  /** Filled one after the other, so that the highest is as low as it can be. */
+  private List<List<List<String>>> share(List<List<String>> paragraphs, int count) {
+    double height = heightOfColumn(paragraphs) / count;
+    while (true) {
+      Filled filled = fill(paragraphs, height);
+      if (filled.columns().size() <= count) {
+        return filled.columns();
       }
-      columns.get(column).add(paragraph);
-      before += heightOf(paragraph);
+      height = filled.nextHeight();
     }
-    return columns;
   }
 
-  private static double heightOfColumn(List<List<String>> column) {
-    return column.stream().mapToDouble(Columns::heightOf).sum();
+  /**
+   * Columns up to some height, but with one paragraph at least.
+   *
+   * @param nextHeight the least that would let one of them take one paragraph more
+   */
+  private record Filled(List<List<List<String>>> columns, double nextHeight) {}
+
+  private Filled fill(List<List<String>> paragraphs, double height) {
+    List<List<List<String>>> columns = new ArrayList<>();
+    double next = Double.POSITIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
+    for (List<String> paragraph : paragraphs) {
+      double higher = high + heightOf(paragraph);
+      if (higher > height) {
+        next = Math.min(next, higher);
+        columns.add(new ArrayList<>());
+        higher = heightOf(paragraph);
+      }
+      columns.get(columns.size() - 1).add(paragraph);
+      high = higher;
+    }
+    return new Filled(columns, next);
   }
 
-  private static double heightOf(List<String> lines) {
-    return Paragraph.heightOf(lines.size(), LETTERING) + BETWEEN;
+  private double heightOfColumn(List<List<String>> column) {
+    return column.stream().mapToDouble(this::heightOf).sum();
+  }
+
+  private double heightOf(List<String> lines) {
+    return Paragraph.heightOf(lines.size(), LETTERING) + between;
   }
 }

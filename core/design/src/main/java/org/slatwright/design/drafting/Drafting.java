@@ -23,12 +23,14 @@ public final class Drafting {
   public static List<Sheet> sheets(
       Rack rack, Assembly assembly, Optional<Jig> jig, List<Finding> findings) {
     List<SheetDrawing> drawings = new ArrayList<>();
-    drawings.add(new GeneralArrangement(rack, assembly));
     jig.ifPresent(
         made -> {
           drawings.add(new JigSheet(rack, made));
           drawings.add(new JigPlatesSheet(rack, made));
         });
+    int findingsSheet = 1 + drawings.size() + 1;
+    Optional<String> found = FindingsNote.of(findings, findingsSheet);
+    drawings.add(0, new GeneralArrangement(rack, assembly, found));
     drawings.addAll(FindingsSheet.of(rack, findings));
     return IntStream.range(0, drawings.size())
         .mapToObj(i -> drawings.get(i).sheet(i + 1, drawings.size()))

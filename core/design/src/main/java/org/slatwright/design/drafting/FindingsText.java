@@ -18,6 +18,8 @@ record FindingsText(List<Finding> findings, double width) {
   private static final String CAUTION = "caution";
   private static final String NOTHING = "Nothing: no error and no warning was found.";
   private static final int LINES = 4;
+  private static final int LINES_WITH_ADVICE = 8;
+  private static final double BETWEEN = 3;
 
   FindingsText {
     findings = List.copyOf(findings);
@@ -43,7 +45,7 @@ record FindingsText(List<Finding> findings, double width) {
   private static String toChange(Finding finding) {
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        capital(finding.severity().word())
+        severity(finding.severity())
             + ", "
             + finding.subject()
             + ": "
@@ -53,6 +55,12 @@ record FindingsText(List<Finding> findings, double width) {
       sentences.add("Advice: " + finding.advice());
     }
     return withSource(String.join(". ", sentences) + ".", finding);
+  }
+
+  /** An error stands out from warnings. */
+  private static String severity(Severity severity) {
+    String word = severity.word();
+    return severity == Severity.ERROR ? word.toUpperCase(Locale.ROOT) : capital(word);
   }
 
   private static String numbers(Finding finding) {
@@ -84,7 +92,7 @@ record FindingsText(List<Finding> findings, double width) {
   }
 
   private TextBlock columns(String heading, List<String> paragraphs) {
-    return new Columns(heading, paragraphs, width);
+    return new Columns(heading, paragraphs, width, BETWEEN);
   }
 
   private TextBlock table(String heading, List<Finding> checked) {
@@ -93,14 +101,16 @@ record FindingsText(List<Finding> findings, double width) {
         new Table(
             List.of(
                 new Column("Subject", width * 0.19, false, LINES),
-                new Column("What", width * 0.45, false, LINES),
+                new Column("What", width * 0.45, false, LINES_WITH_ADVICE),
                 new Column("Value", width * 0.15, true, LINES),
                 new Column("Limit", width * 0.21, false, LINES)),
-            checked.stream()
-                .map(
-                    finding ->
-                        List.of(
-                            finding.subject(), finding.message(), finding.value(), finding.limit()))
-                .toList()));
+            checked.stream().map(FindingsText::row).toList()));
+  }
+
+  private static List<String> row(Finding finding) {
+    String advice = finding.advice().isEmpty() ? "" : ". Advice: " + finding.advice();
+    String missed = Margin.isMissed(finding) ? " (not met)" : "";
+    return List.of(
+        finding.subject(), finding.message() + advice, finding.value(), finding.limit() + missed);
   }
 }

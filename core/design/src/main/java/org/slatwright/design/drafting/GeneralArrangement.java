@@ -2,6 +2,7 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.drawing.View;
@@ -20,10 +21,18 @@ final class GeneralArrangement implements SheetDrawing {
 
   private final Rack rack;
   private final Assembly assembly;
+  private final List<String> notes;
 
-  GeneralArrangement(Rack rack, Assembly assembly) {
+  /**
+   * Of a rack.
+   *
+   * @param found what to know before all the notes, if anything
+   */
+  GeneralArrangement(Rack rack, Assembly assembly, Optional<String> found) {
     this.rack = rack;
     this.assembly = assembly;
+    this.notes = new ArrayList<>(found.stream().toList());
+    notes.addAll(Notes.of(rack, assembly, new LengthFormat(rack.units())));
   }
 
   @Override
@@ -46,11 +55,7 @@ final class GeneralArrangement implements SheetDrawing {
     Layout(SheetFrame frame) {
       LengthFormat lengths = new LengthFormat(rack.units());
       this.frame = frame;
-      this.foot =
-          new SheetFoot(
-              frame,
-              room -> PartsList.table(assembly, lengths, room),
-              Notes.of(rack, assembly, lengths));
+      this.foot = new SheetFoot(frame, room -> PartsList.table(assembly, lengths, room), notes);
       this.scale = Scales.largest(rack.units(), this::fits);
     }
 

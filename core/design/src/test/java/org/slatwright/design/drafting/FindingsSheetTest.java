@@ -1,6 +1,7 @@
 package org.slatwright.design.drafting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -59,7 +60,7 @@ class FindingsSheetTest {
     String text = text(sheets);
     assertInOrder(
         text,
-        "Error, slat S:",
+        "ERROR, slat S:",
         "3.2 mm, at most 2.9 mm",
         "slats 21 mm thick",
         "clamps must open",
@@ -71,6 +72,34 @@ class FindingsSheetTest {
     List<Finding> note = List.of(finding(Severity.NOTE, "bit-reach", "dowel bit", "it reaches"));
 
     assertTrue(text(sheets("A4", "Seeds", note)).contains("no error and no warning"));
+  }
+
+  @Test
+  void aNumberThatMissesItsLimitIsMarkedAndKeepsItsAdviceThoughOnlyANote() throws Exception {
+    List<Finding> note = List.of(finding(Severity.NOTE, "bit-reach", "dowel bit", "it reaches"));
+
+    assertInOrder(
+        text(sheets("A4", "Seeds", note)),
+        "it reaches. Advice: slats 21 mm thick",
+        "3.2 mm",
+        "at most 2.9 mm (not met)");
+  }
+
+  @Test
+  void theFirstSheetSaysWhichSheetTellsWhatMustChange() throws Exception {
+    Finding error = finding(Severity.ERROR, "slat-sag", "slat S", LONG);
+    Finding warning = finding(Severity.WARNING, "slat-sag", "slat S", LONG);
+    Finding note = finding(Severity.NOTE, "slat-sag", "slat S", LONG);
+
+    assertInOrder(
+        text(allSheets("A4", "Seeds", List.of(error, warning)).subList(0, 1)),
+        "Notes",
+        "ERRORS were found: see sheet 2 before building.");
+    assertInOrder(
+        text(allSheets("A4", "Seeds", List.of(warning)).subList(0, 1)),
+        "Notes",
+        "Warnings: see sheet 2.");
+    assertFalse(text(allSheets("A4", "Seeds", List.of(note)).subList(0, 1)).contains("see sheet"));
   }
 
   @Test
@@ -198,10 +227,15 @@ class FindingsSheetTest {
 
   private static List<Sheet> sheets(String paper, String title, List<Finding> findings)
       throws RackFileException {
+    List<Sheet> all = allSheets(paper, title, findings);
+    return all.subList(1, all.size());
+  }
+
+  private static List<Sheet> allSheets(String paper, String title, List<Finding> findings)
+      throws RackFileException {
     byte[] file = SEED_CABINET.formatted(title, paper).getBytes(StandardCharsets.UTF_8);
     Rack rack = Sizing.solve(RackFileReader.read(file, "rack.yaml", List.of()));
-    List<Sheet> all = Drafting.sheets(rack, Framing.frame(rack), Optional.empty(), findings);
-    return all.subList(1, all.size());
+    return Drafting.sheets(rack, Framing.frame(rack), Optional.empty(), findings);
   }
 
   /** Of every view, line after line, as it is read. */
