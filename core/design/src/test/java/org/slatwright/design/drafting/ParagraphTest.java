@@ -32,6 +32,16 @@ class ParagraphTest {
   }
 
   @Test
+  void noUnitBeginsALine() {
+    double room = Lettering.width("a load of 1000", 2.5) + 0.1;
+    for (String unit : List.of("g", "kg", "oz", "lb", "N", "kN", "MPa", "psi")) {
+      List<String> lines = Paragraph.wrap("a load of 1000 " + unit, 2.5, room);
+
+      assertEquals(List.of("a load of", "1000 " + unit), lines);
+    }
+  }
+
+  @Test
   void whatIsCutShortEndsWithAnEllipsis() {
     assertTrue(Paragraph.cut("a title that is far too long", 5, 30).endsWith("…"));
     assertEquals("short", Paragraph.cut("short", 5, 30));
