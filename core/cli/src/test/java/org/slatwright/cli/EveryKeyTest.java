@@ -52,6 +52,7 @@ class EveryKeyTest {
         foot: 100
         openings: [ { clear: 380, count: 1 }, { clear: even } ]
         stands: free
+        brace: none
         top: flush
       slats: { per-shelf: 3, run: through, overhang: 0 }
       joint:
@@ -127,6 +128,7 @@ class EveryKeyTest {
               Map.entry("rack.upright", "1600"),
               Map.entry("rack.foot", "120"),
               Map.entry("rack.stands", "anchored"),
+              Map.entry("rack.brace", "back"),
               Map.entry("rack.openings", "[even, even]"),
               Map.entry("rack.openings[]", "400"),
               Map.entry("rack.openings[].clear", "360"),

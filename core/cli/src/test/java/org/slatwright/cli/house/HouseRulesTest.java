@@ -179,7 +179,7 @@ class HouseRulesTest {
         .whereLayer("reckoning")
         .mayOnlyBeAccessedByLayers("planner")
         .whereLayer("framing")
-        .mayOnlyBeAccessedByLayers("planner", "drafting", "workshop")
+        .mayOnlyBeAccessedByLayers("planner", "drafting", "workshop", "reckoning")
         .whereLayer("sizing")
         .mayOnlyBeAccessedByLayers("planner", "drafting", "workshop", "reckoning", "framing")
         .whereLayer("rackfile")

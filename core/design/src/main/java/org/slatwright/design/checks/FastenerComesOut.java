@@ -2,6 +2,7 @@ package org.slatwright.design.checks;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
@@ -15,36 +16,30 @@ import org.slatwright.design.sizing.Rack;
  * Whether the point of a brad or screw comes out of the rail below, or its shank out of the side of
  * rail or slat, found by geometry. That a brad follows the grain is not modelled.
  */
-final class FastenerComesOut implements Rule {
+final class FastenerComesOut implements FixingLimit {
 
   private static final String NAME = "fastener-comes-out";
 
   @Override
-  public Stream<Finding> check(Design design) {
-    return Stream.of(points(design), sides(design)).flatMap(Optional::stream);
+  public Stream<Finding> check(Design design, UnaryOperator<String> others) {
+    return Stream.of(points(design, others), sides(design)).flatMap(Optional::stream);
   }
 
-  private static Optional<Finding> points(Design design) {
+  private static Optional<Finding> points(Design design, UnaryOperator<String> others) {
     String fasteners = Inside.plural(design.rack().fixing().kind());
     List<Fastener> all = design.assembly().fasteners();
-    return Walls.of(all.stream().mapToDouble(fastener -> belowPoint(fastener, fastener.length())))
+    return Walls.of(all.stream().mapToDouble(FastenerComesOut::belowPoint))
         .finding(
             NAME,
             "points of " + fasteners,
             "points come out of the rail: wood below them",
             "little wood below the points",
-            Remedies.anyOf(
-                List.of(
-                    new Remedies(design.rack())
-                        .fixingLength(
-                            length ->
-                                all.stream()
-                                    .noneMatch(each -> Walls.isThin(belowPoint(each, length)))))),
+            others.apply("take thinner slats or higher rails"),
             new Figures(design.rack().units()));
   }
 
-  private static double belowPoint(Fastener fastener, Length length) {
-    return Rod.of(fastener).withLength(length).woodTo(fastener.into().box(), fastener.inward());
+  private static double belowPoint(Fastener fastener) {
+    return Rod.of(fastener).woodTo(fastener.into().box(), fastener.inward());
   }
 
   private static Optional<Finding> sides(Design design) {

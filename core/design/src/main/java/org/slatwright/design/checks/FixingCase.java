@@ -18,8 +18,15 @@ record FixingCase(Rack rack) {
   /** As many at a bearing as a rack file may ask for. */
   static final int MOST_PER_END = 6;
 
+  /**
+   * How much more is borne for a moment than for years: the load duration factor for ten minutes of
+   * the NDS for wood construction, table 2.3.2, which applies to withdrawal too (from memory).
+   */
+  private static final double SHORT = 1.6;
+
   Fastening fastening() {
-    return fastening(rack.fixing().kind(), rack.fixing().diameter());
+    double diameter = rack.fixing().diameter().inMm();
+    return rack.fixing().kind() == Fastener.Kind.SCREW ? new Screw(diameter) : new Nail(diameter);
   }
 
   /** How deep it is in the rail. */
@@ -32,22 +39,33 @@ record FixingCase(Rack rack) {
     return fastening().leastDepth(gravity());
   }
 
+  boolean isDeepEnough() {
+    return depth().inMm() >= leastDepth() - Rod.ROUNDING;
+  }
+
   /** The pull that draws it out, average of tests, N. */
   double withdrawal() {
-    return withdrawal(rack.fixing().kind(), rack.fixing().diameter());
-  }
-
-  /** The same of another one as long. */
-  double withdrawal(Fastener.Kind kind, Length diameter) {
     double depth = depth().inMm();
     double thread = rack.fixing().length().inMm() * THREADED;
-    double held = kind == Fastener.Kind.SCREW ? Math.min(depth, thread) : depth;
-    return fastening(kind, diameter).withdrawal(gravity(), held);
+    boolean screw = rack.fixing().kind() == Fastener.Kind.SCREW;
+    return fastening().withdrawal(gravity(), screw ? Math.min(depth, thread) : depth);
   }
 
-  /** A pull on one, N: at most a sixth of what draws it out, and failing at all of it. */
+  /**
+   * A pull on one that lasts, N: at most a sixth of what draws it out, and failing at all of it.
+   */
   Reckoned pull(double newtons) {
     return new Reckoned(newtons, withdrawal() / Fastening.SAFETY, withdrawal());
+  }
+
+  /** The same for a moment. */
+  Reckoned shortPull(double newtons) {
+    return new Reckoned(newtons, safeShortPull(), withdrawal());
+  }
+
+  /** The pull on one for a moment that is used, N. */
+  double safeShortPull() {
+    return withdrawal() / Fastening.SAFETY * SHORT;
   }
 
   /** Brads or screws. */
@@ -57,9 +75,5 @@ record FixingCase(Rack rack) {
 
   private double gravity() {
     return rack.timber().species().gravity();
-  }
-
-  private static Fastening fastening(Fastener.Kind kind, Length diameter) {
-    return kind == Fastener.Kind.SCREW ? new Screw(diameter.inMm()) : new Nail(diameter.inMm());
   }
 }

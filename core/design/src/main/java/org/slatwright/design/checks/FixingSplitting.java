@@ -1,8 +1,8 @@
 package org.slatwright.design.checks;
 
 import java.util.Comparator;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
-import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
 import org.slatwright.api.model.Direction;
@@ -11,7 +11,6 @@ import org.slatwright.api.model.Piece;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.sizing.Rack;
-import org.slatwright.design.sizing.Spelling;
 import org.slatwright.design.wood.Species;
 import org.slatwright.design.wood.Timber;
 
@@ -24,7 +23,7 @@ import org.slatwright.design.wood.Timber;
  * memory); a screw has one always. In a pilot hole 3 and 1 1/2 are enough for what slats bear:
  * common practice, no source; the 7 and 3 of that table are for joints of structures.
  */
-final class FixingSplitting implements Rule {
+final class FixingSplitting implements FixingLimit {
 
   private static final String NAME = "fixing-splitting";
   private static final String SOURCE =
@@ -34,7 +33,6 @@ final class FixingSplitting implements Rule {
   private static final double LIGHT = 420;
   private static final double TO_END = 3;
   private static final double TO_EDGE = 1.5;
-  private static final double BEYOND_DOWEL = 2;
   private static final double ALWAYS_DRILLED = 500;
 
   /**
@@ -79,14 +77,14 @@ final class FixingSplitting implements Rule {
   }
 
   @Override
-  public Stream<Finding> check(Design design) {
+  public Stream<Finding> check(Design design, UnaryOperator<String> others) {
     return distances(design)
         .min(Comparator.comparingDouble(Distance::share))
-        .map(nearest -> finding(design, nearest))
+        .map(nearest -> finding(design, nearest, others))
         .stream();
   }
 
-  private static Finding finding(Design design, Distance nearest) {
+  private static Finding finding(Design design, Distance nearest, UnaryOperator<String> others) {
     Rack rack = design.rack();
     Figures figures = new Figures(rack.units());
     boolean screws = rack.fixing().kind() == Fastener.Kind.SCREW;
@@ -101,27 +99,10 @@ final class FixingSplitting implements Rule {
         nearest.words() + ", so that the wood does not split",
         compared.value(),
         compared.atLeast() + (pilot ? " in a pilot hole" : ""),
-        nearest.isTooNear() ? thinner(rack, nearest) + "; else " + drill : pilot ? drill : "",
+        nearest.isTooNear()
+            ? others.apply("take wider rails and slats, or thinner dowels")
+            : pilot ? drill : "",
         SOURCE);
-  }
-
-  /**
-   * One so thin that it has enough wood wherever it is put: beside the dowel, half of it and at
-   * most 2 mm and an increment further out, or a quarter of the rail from the end of a slat that
-   * reaches half over it.
-   */
-  private static String thinner(Rack rack, Distance nearest) {
-    Length step = rack.units().metricOrInch(Length.roundedMm(0.1), Length.inches(1, 64));
-    double besideDowel =
-        rack.rail().width().minus(rack.joint().diameter()).half().inMm()
-            - BEYOND_DOWEL
-            - rack.increment().inMm();
-    double room = Math.min(rack.rail().width().inMm() / 4 / TO_END, besideDowel / (TO_END + 0.5));
-    double now = nearest.mm() / (nearest.toEnd() ? TO_END : TO_EDGE);
-    Length thin = Length.roundedMm(Math.min(now, room)).snappedDown(step);
-    return thin.isLessThan(Length.mm(1))
-        ? "take wider stock"
-        : "set joint.fixing.diameter=" + new Spelling(rack.units()).length(thin);
   }
 
   private static double pilot(Rack rack) {

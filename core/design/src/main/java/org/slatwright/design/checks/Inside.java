@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Fastener;
@@ -80,11 +79,6 @@ record Inside(Map<String, List<Rod>> shanks, Map<String, List<Rod>> dowelHoles) 
 
     double wood() {
       return first.woodTo(second);
-    }
-
-    /** With the first as long as that. */
-    Pair shortened(Length length) {
-      return new Pair(first.withLength(length), second);
     }
 
     static Walls walls(List<Pair> pairs) {

@@ -133,19 +133,6 @@ record Remedies(Rack rack) {
     return Optional.of("slats.overhang=" + spelling().length(most));
   }
 
-  /** The longest brad or screw, as thick as it is, that still reaches the rail. */
-  Optional<String> fixingLength(Predicate<Length> holds) {
-    Rack.Fixing fixing = rack.fixing();
-    return greatest(rack.slats().thickness(), fixing.length(), holds)
-        .map(length -> fixing(length, fixing.diameter()));
-  }
-
-  /** Both sizes of a brad or screw: its usual thickness goes with its length. */
-  String fixing(Length length, Length diameter) {
-    return "joint.fixing.length=%s and joint.fixing.diameter=%s"
-        .formatted(spelling().length(length), spelling().length(diameter));
-  }
-
   /** The greatest load of a shelf, in tenths of a kilogram or of a pound. */
   Optional<String> load(Predicate<Mass> holds) {
     OptionalLong tooMuch = first(1, tenths(rack.load()), tenth -> !holds.test(mass(tenth)));

@@ -58,10 +58,6 @@ record Rod(Point3 from, Direction way, Length length, Length diameter) {
         : lowest(face.axis()) - mm(box.low(), face.axis());
   }
 
-  Rod withLength(Length other) {
-    return new Rod(from, way, other, diameter);
-  }
-
   /** Its least coordinate along an axis, mm. */
   double lowest(Axis each) {
     return low(each) - reach(each);

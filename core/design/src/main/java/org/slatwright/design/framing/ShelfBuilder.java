@@ -19,6 +19,9 @@ final class ShelfBuilder {
   /** Wood left between a brad and a dowel it passes; our choice, so that a crooked one misses. */
   private static final Length CLEAR_OF_DOWEL = Length.mm(2);
 
+  /** The least of it, where the slat's end is near. */
+  private static final Length WALL = Length.mm(1);
+
   private final Rack rack;
   private final Grid grid;
   private final PartSet parts;
@@ -93,7 +96,7 @@ final class ShelfBuilder {
     Box bearer = rail.box();
     Length middle = bearer.low().x().plus(rack.rail().width().half());
     Length beside = besideDowel();
-    Length onHalf = Length.max(beside, rack.rail().width().dividedBy(4));
+    Length onHalf = Length.max(beside, besideEnd());
     if (slat.box().high().x().isLessThan(bearer.high().x())) {
       return middle.minus(onHalf);
     }
@@ -104,16 +107,28 @@ final class ShelfBuilder {
   }
 
   /**
-   * From the middle of a rail: clear of the dowel, but two diameters from the edge of the rail
-   * where there is room for both; a fastener that only passes the dowel still holds, one that meets
-   * it does not. Never out of the side of the rail, which sizing warns of.
+   * From the end of a slat that reaches half over the rail: half of that, or three diameters where
+   * one and a half are left to the edge of the rail, so that neither splits.
+   */
+  private Length besideEnd() {
+    Length diameter = rack.fixing().diameter();
+    Length halfRail = rack.rail().width().half();
+    Length toEnd = Length.min(diameter.times(3), halfRail.minus(diameter.times(3).half()));
+    return Length.max(halfRail.half(), toEnd);
+  }
+
+  /**
+   * From the middle of a rail: clear of the dowel, but three diameters from the end of a slat that
+   * ends with the rail, where there is room for both; a fastener that only passes the dowel still
+   * holds, one that meets it does not. Never out of the side of the rail, which the checks warn of.
    */
   private Length besideDowel() {
     Length diameter = rack.fixing().diameter();
     Length halfRail = rack.rail().width().half();
     Length passing = rack.joint().diameter().half().plus(diameter.half());
     Length clear = passing.plus(CLEAR_OF_DOWEL).snappedUp(rack.increment());
-    Length best = Length.max(passing, Length.min(clear, halfRail.minus(diameter.times(2))));
+    Length best =
+        Length.max(passing.plus(WALL), Length.min(clear, halfRail.minus(diameter.times(3))));
     return Length.min(best, halfRail.minus(diameter.half()));
   }
 }

@@ -150,6 +150,7 @@ public record RackFile(
    * @param bays 1 unless given
    * @param openings from the floor up; empty when left out
    * @param stands free unless given
+   * @param brace none unless given
    */
   public record Rack(
       int bays,
@@ -159,7 +160,8 @@ public record RackFile(
       Optional<Given<Length>> foot,
       Optional<Given<List<Opening>>> openings,
       Optional<Given<Top>> top,
-      Stands stands) {}
+      Stands stands,
+      Brace brace) {}
 
   /** What keeps the rack upright. */
   public enum Stands {
@@ -169,6 +171,25 @@ public record RackFile(
     private final String word;
 
     Stands(String word) {
+      this.word = word;
+    }
+
+    /** As written in a rack file. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** What keeps the rack from leaning sideways, beside the fixing of its slats. */
+  public enum Brace {
+    NONE("none"),
+
+    /** A diagonal or a panel across two frames, which the maker adds. */
+    BACK("back");
+
+    private final String word;
+
+    Brace(String word) {
       this.word = word;
     }
 

@@ -14,6 +14,8 @@ record RackKeys(Kinds kinds, List<RackFile.Held> holds) {
   private static final int MOST_OPENINGS = 99;
   private static final Kind<RackFile.Stands> STANDS =
       Kinds.oneOf(RackFile.Stands.values(), RackFile.Stands::word);
+  private static final Kind<RackFile.Brace> BRACE =
+      Kinds.oneOf(RackFile.Brace.values(), RackFile.Brace::word);
   private static final String OPENINGS = "[ 300 mm, { clear: 160 mm, count: 3 }, { clear: even } ]";
 
   RackFile.Rack read(Fields top) {
@@ -27,7 +29,8 @@ record RackKeys(Kinds kinds, List<RackFile.Held> holds) {
             rack.optional("foot", kinds.lengthOrNone()),
             rack.value("openings").map(this::openings),
             rack.optional("top", top()),
-            rack.orDefault("stands", STANDS, RackFile.Stands.FREE).value());
+            rack.orDefault("stands", STANDS, RackFile.Stands.FREE).value(),
+            rack.orDefault("brace", BRACE, RackFile.Brace.NONE).value());
     rack.close();
     return read;
   }

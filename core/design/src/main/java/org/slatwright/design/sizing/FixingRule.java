@@ -2,47 +2,119 @@ package org.slatwright.design.sizing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.Section;
 
-/** Which brad or screw holds the slats down: long enough to hold, and not out below. */
+/**
+ * Which brad or screw holds the slats down, of those that are sold: long enough to hold, not out
+ * below, and not so thick that it splits them.
+ */
 final class FixingRule {
 
   private static final String KEY = "joint.fixing.length";
+
+  /**
+   * Diameters in the rail, to hold fully: Wood Handbook, FPL-GTR-282, chapter 8 (of screws from
+   * memory), of brads those for light wood.
+   */
+  private static final int SCREW_DEPTH = 7;
+
+  private static final int BRAD_DEPTH = 14;
 
   private final Worksheet sheet;
   private final RackFile.Fixing asked;
   private final Length slatThickness;
   private final Length through;
+  private final Length diameter;
 
-  private FixingRule(Worksheet sheet, Length railHeight, Length slatThickness) {
+  private FixingRule(Worksheet sheet, Section rail, Section slat, Length dowel) {
     this.sheet = sheet;
     this.asked = sheet.file().joint().fixing();
-    this.slatThickness = slatThickness;
-    this.through = slatThickness.plus(railHeight);
+    this.slatThickness = slat.first();
+    this.through = slatThickness.plus(rail.second());
+    this.diameter =
+        asked
+            .diameter()
+            .map(Given::value)
+            .orElseGet(() -> isBrad() ? usualBrad() : usualScrew(room(rail, slat, dowel)));
   }
 
-  static Optional<Rack.Fixing> choose(Worksheet sheet, Section rail, Length slatThickness) {
-    FixingRule rule = new FixingRule(sheet, rail.second(), slatThickness);
+  /**
+   * The one to use.
+   *
+   * @param dowel how thick it is, as far as that is known
+   */
+  static Optional<Rack.Fixing> choose(
+      Worksheet sheet, Section rail, Section slat, Optional<Length> dowel) {
+    FixingRule rule = new FixingRule(sheet, rail, slat, dowel.orElse(Length.ZERO));
     Optional<Length> length = rule.asked.length().map(rule::checked).orElseGet(rule::chosen);
     return length.map(
-        l -> new Rack.Fixing(rule.asked.kind(), l, rule.diameter(l), rule.asked.perEnd()));
+        l -> new Rack.Fixing(rule.asked.kind(), l, rule.diameter, rule.asked.perEnd()));
   }
 
-  private Length diameter(Length length) {
-    return asked.diameter().map(Given::value).orElseGet(() -> usualDiameter(length));
+  private ScrewRoom room(Section rail, Section slat, Length dowel) {
+    boolean meets =
+        sheet.file().rack().bays() > 1
+            && sheet.file().slats().run().value() == RackFile.Run.PER_BAY;
+    return new ScrewRoom(rail.first(), dowel, slat.second(), asked.perEnd(), meets);
   }
 
-  /** The thinnest brad that is sold so long; of screws 4 mm or 5/32 in: common practice. */
-  private Length usualDiameter(Length length) {
-    return asked.kind() == Fastener.Kind.BRAD
-        ? Brad.reaching(length, sheet.file().units()).diameter()
-        : sheet.metricOrInch(Length.mm(4), Length.inches(5, 32));
+  /** The thinnest that is sold so long, or the longest where none is. */
+  private Length usualBrad() {
+    List<SoldFixing> sold = sold();
+    return sold.stream()
+        .filter(brad -> !lengthOf(brad).isMoreThan(brad.longest()))
+        .findFirst()
+        .orElse(sold.get(sold.size() - 1))
+        .diameter();
+  }
+
+  /**
+   * The thickest that neither splits the wood nor ends too soon, up to what is usual; a thicker one
+   * where only that is long enough.
+   */
+  private Length usualScrew(ScrewRoom room) {
+    Length usual = SoldFixing.usual(asked.kind(), sheet.file().units());
+    List<Length> deep =
+        sold().stream().filter(this::isDeepEnough).map(SoldFixing::diameter).toList();
+    List<Length> fit = deep.stream().filter(room::takes).toList();
+    return fit.stream()
+        .filter(thick -> !thick.isMoreThan(usual))
+        .reduce((thinner, thicker) -> thicker)
+        .or(() -> Stream.concat(fit.stream(), deep.stream()).findFirst())
+        .orElseGet(this::reaching);
+  }
+
+  private boolean isDeepEnough(SoldFixing screw) {
+    Length length = Length.min(lengthOf(screw), screw.longest());
+    return !atFullDepth(screw.diameter()).isMoreThan(length);
+  }
+
+  /** The thinnest that reaches the rail at all, or the thickest. */
+  private Length reaching() {
+    List<SoldFixing> sold = sold();
+    return sold.stream()
+        .filter(screw -> screw.longest().isMoreThan(slatThickness))
+        .findFirst()
+        .orElse(sold.get(sold.size() - 1))
+        .diameter();
+  }
+
+  private Length lengthOf(SoldFixing sold) {
+    return asked.length().map(Given::value).orElseGet(() -> fitting(sold.diameter()));
+  }
+
+  private List<SoldFixing> sold() {
+    return SoldFixing.of(asked.kind(), sheet.file().units());
+  }
+
+  private boolean isBrad() {
+    return asked.kind() == Fastener.Kind.BRAD;
   }
 
   private Optional<Length> checked(Given<Length> length) {
@@ -69,19 +141,27 @@ final class FixingRule {
     if (!usual.isMoreThan(slatThickness)) {
       return fitting().isMoreThan(slatThickness) ? tooShortAsSold(usual) : tooLow();
     }
-    if (usual.isLessThan(fitting())) {
+    if (isBrad() && usual.isLessThan(fitting())) {
       warnOfLongestBrad(usual);
     } else {
-      String why =
-          usual.equals(wanted())
-              ? "about 2 1/2 times the slats' thickness"
-              : "as long as slat and rail take";
       sheet.note(
           KEY,
-          "%ss of %s: %s".formatted(asked.kind().word(), sheet.show(usual), why),
+          "%ss of %s: %s".formatted(asked.kind().word(), sheet.show(usual), why(usual)),
           "give " + KEY + " if yours are others");
     }
     return Optional.of(usual);
+  }
+
+  private String why(Length usual) {
+    if (usual.isLessThan(fitting())) {
+      return "as long as they are sold so thick";
+    }
+    if (usual.isLessThan(wanted(diameter))) {
+      return "as long as slat and rail take";
+    }
+    return usual.equals(byTheSlat())
+        ? "about 2 1/2 times the slats' thickness"
+        : fullDepth() + " times their thickness in the rail";
   }
 
   private Optional<Length> tooLow() {
@@ -96,7 +176,7 @@ final class FixingRule {
         sheet.place(KEY),
         "the longest brads sold, %s, do not reach the rail through slats of %s"
             .formatted(sheet.show(longest), sheet.show(slatThickness)),
-        new Problem.Change("joint.fixing.kind=screw", "screws of " + sheet.show(fitting())));
+        new Problem.Change("joint.fixing.kind=screw", "screws in place of brads"));
   }
 
   private void warnOfLongestBrad(Length longest) {
@@ -105,7 +185,7 @@ final class FixingRule {
         "brads of %s, and no longer ones of %s are sold: %s would hold slats of %s better"
             .formatted(
                 sheet.show(longest),
-                sheet.show(diameter(longest)),
+                sheet.show(diameter),
                 sheet.show(fitting()),
                 sheet.show(slatThickness)),
         "use screws: joint.fixing.kind=screw");
@@ -113,29 +193,41 @@ final class FixingRule {
 
   /** What fits, if it is sold. */
   private Length usual() {
-    return asked.kind() == Fastener.Kind.BRAD ? Length.min(fitting(), longestBrad()) : fitting();
+    return Length.min(fitting(), longest());
   }
 
-  private Length longestBrad() {
-    Unit units = sheet.file().units();
-    return asked
-        .diameter()
-        .map(given -> Brad.asThickAs(given.value(), units))
-        .orElse(Brad.longest(units))
-        .longest();
+  private Length longest() {
+    return SoldFixing.asThickAs(diameter, asked.kind(), sheet.file().units()).longest();
   }
 
-  /** Common practice, no source: 2 1/2 times the slat, and some wood left below the point. */
   private Length fitting() {
-    return Length.min(wanted(), through.minus(step()).snappedDown(step()));
+    return fitting(diameter);
   }
 
-  private Length wanted() {
+  /** Some wood is left below the point. */
+  private Length fitting(Length thick) {
+    return Length.min(wanted(thick), through.minus(step()).snappedDown(step()));
+  }
+
+  private Length wanted(Length thick) {
+    return Length.max(byTheSlat(), atFullDepth(thick).snappedUp(step()));
+  }
+
+  /** Common practice, no source: 2 1/2 times its thickness. */
+  private Length byTheSlat() {
     return slatThickness.times(5).half().snappedUp(step());
   }
 
+  private Length atFullDepth(Length thick) {
+    return slatThickness.plus(thick.times(fullDepth()));
+  }
+
+  private int fullDepth() {
+    return isBrad() ? BRAD_DEPTH : SCREW_DEPTH;
+  }
+
   private Length step() {
-    return sheet.metricOrInch(Length.mm(5), Length.inches(1, 4));
+    return SoldFixing.step(sheet.file().units());
   }
 
   private List<Problem.Change> changes() {

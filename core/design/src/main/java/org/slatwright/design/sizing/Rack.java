@@ -25,6 +25,7 @@ import org.slatwright.design.wood.Timber;
  * @param load on each shelf, over all bays
  * @param climate where the rack stands
  * @param anchored whether it is fixed to a wall
+ * @param braced whether its maker fixes a diagonal or a panel across its back
  * @param upright section and length of the uprights
  * @param rail section and length of the rails
  * @param interiorWidth between two frames
@@ -49,6 +50,7 @@ public record Rack(
     Mass load,
     Climate climate,
     boolean anchored,
+    boolean braced,
     Upright upright,
     Rail rail,
     int bays,
@@ -151,6 +153,39 @@ public record Rack(
   public enum Cutter {
     ROUTER,
     LASER
+  }
+
+  /** With other brads or screws, which no other size depends on. */
+  public Rack withFixing(Fixing other) {
+    return new Rack(
+        title,
+        units,
+        increment,
+        species,
+        reclaimed,
+        timber,
+        slatTimber,
+        load,
+        climate,
+        anchored,
+        braced,
+        upright,
+        rail,
+        bays,
+        interiorWidth,
+        foot,
+        openings,
+        topAbove,
+        slats,
+        joint,
+        other,
+        bitReach,
+        cutter,
+        jigSheet,
+        paper,
+        chains,
+        fits,
+        notes);
   }
 
   /** How many frames: one more than bays. */

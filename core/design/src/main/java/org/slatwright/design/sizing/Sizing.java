@@ -40,7 +40,7 @@ public final class Sizing {
     row = slat.flatMap(s -> SlatRowChain.close(sheet, things, rowSizes(s, leastRail())));
     width = WidthChain.close(sheet, things, rail.first(), slat.map(Section::second));
     dowel = diameter().flatMap(d -> railLength().flatMap(r -> dowel(d, r)));
-    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s.first()));
+    fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s, diameter()));
     dowel.map(DowelChain::length).ifPresent(new LongestStock(sheet)::checkDowels);
     checkBoards();
     NotUsedYet.tell(sheet);
@@ -156,6 +156,7 @@ public final class Sizing {
         ShelfLoad.choose(sheet, shelfWidth(), railLength),
         file.load().climate().value(),
         file.rack().stands() == RackFile.Stands.ANCHORED,
+        file.rack().brace() == RackFile.Brace.BACK,
         new Rack.Upright(upright.first(), upright.second(), heights.upright().length()),
         new Rack.Rail(rail.first(), rail.second(), railLength),
         file.rack().bays(),

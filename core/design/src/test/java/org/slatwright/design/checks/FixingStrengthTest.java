@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.sizing.Rack;
@@ -48,7 +49,7 @@ class FixingStrengthTest {
     assertEquals(Severity.WARNING, finding.severity());
 
     List<List<String>> changes = Advice.changes(finding);
-    assertEquals(1, changes.size(), finding.advice());
+    assertFalse(changes.isEmpty(), finding.advice());
     for (List<String> change : changes) {
       assertHolds("fixing-penetration", Advice.joined(List.of(fixing), change));
     }
@@ -76,13 +77,14 @@ class FixingStrengthTest {
 
   /**
    * By hand: 24 bearings of two brads at a mean lever of half the rail, 22 mm, all of the edge's
-   * crushing left out, hold no less than is reckoned.
+   * crushing left out, hold no less than is reckoned. 1.6: load duration factor for ten minutes,
+   * NDS table 2.3.2, from memory.
    */
   @Test
   void thePushIsThatOfVirtualWorkOverAllBearings() throws Exception {
     Design design = Designs.of(ORCHIDS);
     Rack rack = design.rack();
-    double pull = new FixingCase(rack).withdrawal() / 6;
+    double pull = 1.6 * new FixingCase(rack).withdrawal() / 6;
     double height = rack.upright().length().inMm();
     double byHand = 24 * 2 * pull * 22 / height;
     String value = Designs.finding("sideways-push", ORCHIDS).value();
@@ -115,7 +117,7 @@ class FixingStrengthTest {
             "joint.fixing={kind: screw, length: 45, diameter: " + diameter + "}");
 
     assertEquals(severity, finding.severity(), finding.toString());
-    assertTrue(finding.advice().contains("pilot holes of"), finding.advice());
+    assertEquals(severity == Severity.NOTE, finding.advice().contains("pilot holes of"));
   }
 
   /**
@@ -155,7 +157,7 @@ class FixingStrengthTest {
     Finding finding = Designs.finding("fixing-splitting", ORCHIDS, thick.toArray(String[]::new));
 
     assertEquals(Severity.WARNING, finding.severity());
-    assertEquals(1, Advice.changes(finding).size(), finding.advice());
+    assertFalse(Advice.changes(finding).isEmpty(), finding.advice());
     assertHolds("fixing-splitting", Advice.joined(thick, Advice.changes(finding).get(0)));
   }
 
@@ -171,6 +173,28 @@ class FixingStrengthTest {
             "joint.fixing={kind: screw, length: 45, diameter: 4}");
 
     assertTrue(finding.advice().contains("pilot holes of " + pilot), finding.advice());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"rack.brace=back", "rack.stands=anchored"})
+  void aRackThatIsHeldSidewaysIsNotWarnedOfLeaning(String held) throws Exception {
+    Finding free = Designs.finding("sideways-push", ORCHIDS);
+    Finding finding = Designs.finding("sideways-push", ORCHIDS, held);
+
+    assertTrue(free.advice().contains("set " + held), free.advice());
+    assertEquals(Severity.NOTE, finding.severity());
+    assertEquals(free.value(), finding.value(), "what the slats alone would hold");
+    assertEquals("", finding.advice());
+    assertEquals(held.equals("rack.brace=back"), finding.message().contains("not drawn"));
+  }
+
+  /** Load duration factor for ten minutes: NDS, table 2.3.2 (from memory). */
+  @Test
+  void whatIsBorneForAMomentIsMoreThanWhatLasts() throws Exception {
+    FixingCase fixing = new FixingCase(Designs.of(ORCHIDS).rack());
+
+    assertEquals(1.6 * fixing.pull(1).most(), fixing.shortPull(1).most(), 1e-9);
+    assertEquals(fixing.pull(1).failing(), fixing.shortPull(1).failing(), 1e-9);
   }
 
   private static void assertHolds(String rule, List<String> settings) throws Exception {

@@ -75,6 +75,7 @@ record Bench(
         new Mass(15_000),
         Climate.INDOORS,
         false,
+        false,
         new Rack.Upright(uprightWidth, uprightDepth, uprightLength),
         new Rack.Rail(railWidth, railHeight, Length.mm(320)),
         1,

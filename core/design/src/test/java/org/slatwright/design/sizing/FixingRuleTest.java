@@ -1,6 +1,7 @@
 package org.slatwright.design.sizing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.slatwright.design.sizing.Solving.length;
 import static org.slatwright.design.sizing.Solving.note;
 import static org.slatwright.design.sizing.Solving.problem;
@@ -9,7 +10,10 @@ import static org.slatwright.design.sizing.Solving.solve;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.rackfile.Problem;
@@ -52,9 +56,43 @@ class FixingRuleTest {
         Length.mm(45), solve(BULB_RACK, "timber.slats.section=16.2 x 95").fixing().length());
   }
 
+  /** 7 diameters of 4 mm in the rail: 18 + 28 = 46; the depth is the Wood Handbook's. */
   @Test
-  void screwsAreFourMillimetresThick() throws Exception {
-    assertEquals(Length.mm(4), solve(BULB_RACK, "joint.fixing.kind=screw").fixing().diameter());
+  void screwsAreFourMillimetresThickAndSevenTimesThatDeep() throws Exception {
+    Rack rack = solve(BULB_RACK, "joint.fixing.kind=screw");
+
+    assertEquals(screws("50", "4"), rack.fixing());
+    assertEquals(
+        "screws of 50 mm: 7 times their thickness in the rail", note(rack, "joint.fixing.length"));
+  }
+
+  /** Beside a dowel of 10: 5 + half + 1 + 3 times its thickness: 20 of 4 mm, 18 of 3.5 mm. */
+  @Test
+  void inNarrowRailsScrewsAreThinner() throws Exception {
+    assertEquals(
+        screws("50", "4"),
+        solve(BULB_RACK, "joint.fixing.kind=screw", "timber.rails.section=40 x 44").fixing());
+    assertEquals(
+        screws("45", "3.5"),
+        solve(BULB_RACK, "joint.fixing.kind=screw", "timber.rails.section=39.9 x 44").fixing());
+  }
+
+  /** Where slats meet, 4 1/2 times its thickness on half a rail: 18 of 4 mm. */
+  @Test
+  void whereSlatsMeetThereIsRoomForScrews() throws Exception {
+    String[] settings = {"rack.bays=2", "slats.run=per-bay", "joint.fixing.kind=screw"};
+
+    assertEquals(screws("50", "4"), solve(BULB_RACK, settings).fixing());
+  }
+
+  /** Numbers 4, 6 and 8 of the Wood Handbook, table 8-9: 2.84, 3.51 and 4.17 mm. */
+  @ParameterizedTest
+  @CsvSource({"7/64, 2.84", "9/64, 3.51", "5/32, 4.17"})
+  void screwsInInchesAreTheNearestFractionsOfTheTrade(String fraction, double mm) {
+    assertTrue(
+        SoldFixing.of(Fastener.Kind.SCREW, Unit.INCH).stream()
+            .anyMatch(sold -> sold.diameter().equals(length(fraction + "in"))));
+    assertEquals(mm, length(fraction + "in").inMm(), 0.21);
   }
 
   @Test
@@ -157,6 +195,10 @@ class FixingRuleTest {
     assertEquals(
         List.of("joint.fixing.length=45"),
         provenChanges(problem, BULB_RACK, "joint.fixing.length=18"));
+  }
+
+  private static Rack.Fixing screws(String length, String diameter) {
+    return new Rack.Fixing(Fastener.Kind.SCREW, length(length), length(diameter), 2);
   }
 
   private static Rack.Fixing brads(String length, String diameter) {
