@@ -54,7 +54,7 @@ final class Anchor {
                     + " codes come first")
                 .formatted(design.rack().frames())
             + once,
-        "ASTM F2057-23 ; tip-over advice of the US CPSC");
+        "ASTM F2057-23; tip-over advice of the US CPSC");
   }
 
   private static String words(List<String> unsteady) {
