@@ -11,18 +11,22 @@ final class ShelfLoad {
   /** Of a domestic shelf, spread evenly: about 0.65 kg/dm² (EN 14749, from memory). */
   private static final double KG_PER_MM2 = 0.65 / 1e4;
 
-  private static final Mass KILOGRAM = new Mass(1000);
+  private static final double GRAMS_PER_POUND = 453.59237;
 
   private ShelfLoad() {}
 
-  /** As given, or else what a domestic shelf of that size is tested with, in whole kilograms. */
+  /**
+   * As given, or else what a domestic shelf of that size is tested with, in whole kilograms or
+   * pounds.
+   */
   static Mass choose(Worksheet sheet, Length width, Length depth) {
     Optional<Mass> given = sheet.file().load().perShelf().map(Given::value);
     if (given.isPresent()) {
       return given.get();
     }
-    double area = width.inMm() * depth.inMm();
-    Mass usual = KILOGRAM.times(Math.max(1, Math.round(area * KG_PER_MM2)));
+    double grams = width.inMm() * depth.inMm() * KG_PER_MM2 * 1000;
+    double whole = sheet.metricOrInch(1000.0, GRAMS_PER_POUND);
+    Mass usual = new Mass(Math.round(Math.max(1, Math.round(grams / whole)) * whole));
     sheet.note(
         "load.per-shelf",
         "reckoned with %s on each shelf: what a domestic shelf of its size must carry"
