@@ -8,7 +8,8 @@ import org.slatwright.api.measure.Unit;
 
 /**
  * A distance that the maker measures, in mm: told to the millimetre, below ten to a tenth; or to
- * the sixteenth of an inch, then to the 64th.
+ * the sixteenth of an inch, then to the 64th. Taken to the nanometre first, so that what is
+ * reckoned a hair under a half is rounded like the half that it is.
  */
 record Measured(Unit unit) implements Measure {
 
@@ -22,7 +23,8 @@ record Measured(Unit unit) implements Measure {
     if (finer == 0 && isNoise(mm)) {
       return "under " + unit.metricOrInch("0.1 mm", "1/16\"");
     }
-    return unit == Unit.MM ? millimetres(mm, finer) : inches(mm, finer);
+    double exact = Length.roundedMm(mm).inMm();
+    return unit == Unit.MM ? millimetres(exact, finer) : inches(exact, finer);
   }
 
   @Override

@@ -33,6 +33,14 @@ class MeasureTest {
     assertEquals(new Compared("89 N", "89 N"), MM.force().compare(88.964, 88.964), "met exactly");
   }
 
+  /** 1.5 × 4.1 = 6.15, and 27/64 in is 10.715625 mm: exact halves of the last digit told. */
+  @Test
+  void aHalfIsRoundedUpThoughItIsReckonedAHairUnder() {
+    assertEquals("6.2 mm", MM.measured().told(1.5 * 4.1));
+    assertEquals("18 mm", MM.measured().told(17.499_999_999_9));
+    assertEquals(INCH.measured().told(10.715625, 4), INCH.measured().told(10.715_624_999_999, 4));
+  }
+
   @Property
   void whatIsTenThousandthsApartIsToldApart(
       @ForAll @IntRange(min = 10, max = 9000) int limit,
