@@ -33,13 +33,14 @@ final class DowelsMeet implements Rule {
                         part.name() + " " + part.mark(),
                         "dowel holes run into one another: wood between them",
                         "little wood between two dowel holes",
-                        "dowels %s shorter in a rail, or thinner"
-                            .formatted(
-                                figures.length(
-                                    design
-                                        .rack()
-                                        .units()
-                                        .metricOrInch(Length.mm(1), Length.inches(1, 16)))),
+                        () ->
+                            "dowels %s shorter in a rail, or thinner"
+                                .formatted(
+                                    figures.length(
+                                        design
+                                            .rack()
+                                            .units()
+                                            .metricOrInch(Length.mm(1), Length.inches(1, 16)))),
                         figures));
   }
 

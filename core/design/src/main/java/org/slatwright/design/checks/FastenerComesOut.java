@@ -34,7 +34,7 @@ final class FastenerComesOut implements FixingLimit {
             "points of " + fasteners,
             "points come out of the rail: wood below them",
             "little wood below the points",
-            others.apply("take thinner slats or higher rails"),
+            () -> others.apply("take thinner slats or higher rails"),
             new Figures(design.rack().units()));
   }
 
@@ -54,11 +54,12 @@ final class FastenerComesOut implements FixingLimit {
             fasteners,
             fasteners + " come out of the side of rail or slat: wood beside them",
             "little wood between " + fasteners + " and the side of rail or slat",
-            "rails at least %s wide, slats at least %s wide, or thinner %s and dowels"
-                .formatted(
-                    figures.length(wide.snappedUp(rack.increment())),
-                    figures.length(wideSlat(rack)),
-                    fasteners),
+            () ->
+                "rails at least %s wide, slats at least %s wide, or thinner %s and dowels"
+                    .formatted(
+                        figures.length(wide.snappedUp(rack.increment())),
+                        figures.length(wideSlat(rack)),
+                        fasteners),
             figures);
   }
 

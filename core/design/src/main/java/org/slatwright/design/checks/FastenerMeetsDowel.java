@@ -20,23 +20,17 @@ final class FastenerMeetsDowel implements FixingLimit {
 
   @Override
   public Stream<Finding> check(Design design, UnaryOperator<String> others) {
-    List<Inside.Pair> close =
-        Inside.of(design.assembly())
-            .shanksAtDowels()
-            .filter(pair -> Walls.isThin(pair.wood()))
-            .toList();
+    List<Inside.Pair> pairs = Inside.of(design.assembly()).shanksAtDowels().toList();
     String fasteners = Inside.plural(design.rack().fixing().kind());
-    return close.isEmpty()
-        ? Stream.empty()
-        : Inside.Pair.walls(close)
-            .finding(
-                NAME,
-                fasteners,
-                fasteners + " run into dowels: wood between them",
-                "little wood between " + fasteners + " and dowels",
-                advice(design.rack(), others.apply("")),
-                new Figures(design.rack().units()))
-            .stream();
+    return Inside.Pair.walls(pairs)
+        .finding(
+            NAME,
+            fasteners,
+            fasteners + " run into dowels: wood between them",
+            "little wood between " + fasteners + " and dowels",
+            () -> advice(design.rack(), others.apply("")),
+            new Figures(design.rack().units()))
+        .stream();
   }
 
   private static String advice(Rack rack, String others) {

@@ -20,7 +20,7 @@ final class FastenersMeet implements FixingLimit {
             fasteners,
             fasteners + " run into one another: wood between them",
             "little wood between two " + fasteners,
-            others.apply("fewer at each bearing (joint.fixing.per-end), or wider slats"),
+            () -> others.apply("fewer at each bearing (joint.fixing.per-end), or wider slats"),
             new Figures(design.rack().units()))
         .stream();
   }

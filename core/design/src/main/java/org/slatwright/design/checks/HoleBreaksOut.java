@@ -35,7 +35,7 @@ final class HoleBreaksOut implements Rule {
                         part.name() + " " + part.mark(),
                         "holes break out of a face: wood beside them",
                         "little wood between holes and a face",
-                        "thinner dowels, or a thicker " + part.name(),
+                        () -> "thinner dowels, or a thicker " + part.name(),
                         figures));
   }
 

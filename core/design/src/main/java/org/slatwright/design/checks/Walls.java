@@ -2,6 +2,7 @@ package org.slatwright.design.checks;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
@@ -23,7 +24,7 @@ record Walls(double least, long thin) {
         Arrays.stream(all).filter(Walls::isThin).count());
   }
 
-  static boolean isThin(double wood) {
+  private static boolean isThin(double wood) {
     return wood < Rod.WALL - Rod.ROUNDING;
   }
 
@@ -37,9 +38,15 @@ record Walls(double least, long thin) {
    *
    * @param broken what is said where none is left
    * @param thinned what is said where little is left
+   * @param advice asked for only then, since it may be long in the finding
    */
   Optional<Finding> finding(
-      String rule, String subject, String broken, String thinned, String advice, Figures figures) {
+      String rule,
+      String subject,
+      String broken,
+      String thinned,
+      Supplier<String> advice,
+      Figures figures) {
     if (thin == 0) {
       return Optional.empty();
     }
@@ -52,7 +59,7 @@ record Walls(double least, long thin) {
             (isBroken() ? broken : thinned) + (thin == 1 ? "" : ", in " + thin + " places"),
             compared.value(),
             compared.atLeast(),
-            advice,
+            advice.get(),
             SOURCE));
   }
 }
