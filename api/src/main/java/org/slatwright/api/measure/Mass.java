@@ -30,6 +30,11 @@ public record Mass(long grams) implements Comparable<Mass> {
     return new Mass(Math.round(kilograms * 1000));
   }
 
+  /** Of one kilogram for a maker who measures in millimetres, of one pound for one in inches. */
+  public static BigDecimal gramsEach(Unit unit) {
+    return unit.metricOrInch(GRAMS_PER_KILOGRAM, GRAMS_PER_POUND);
+  }
+
   /** In kilograms. */
   public double kg() {
     return grams / 1000.0;
@@ -49,7 +54,7 @@ public record Mass(long grams) implements Comparable<Mass> {
    * nothing at all is shown as 0. The same on every machine: no locale.
    */
   public String withUnit(Unit unit) {
-    BigDecimal large = in(unit.metricOrInch(GRAMS_PER_KILOGRAM, GRAMS_PER_POUND));
+    BigDecimal large = in(gramsEach(unit));
     if (large.compareTo(BigDecimal.ONE) >= 0) {
       int decimals = large.compareTo(BigDecimal.TEN) < 0 ? 2 : 1;
       return shown(large, decimals) + unit.metricOrInch(" kg", " lb");

@@ -56,11 +56,10 @@ final class DowelEdges implements Rule {
     Length side = Length.min(rack.upright().width(), rack.rail().width()).half();
     Length foot = rack.foot().plus(joint.edge());
     Length top = rack.topAbove().plus(rack.slats().thickness()).plus(joint.edge());
-    Length across = Length.min(side, joint.edge());
     Length along = Length.min(foot, top);
     Length threeDiameters = joint.diameter().times(3);
-    return !across.times(2).isLessThan(threeDiameters)
-        && !along.isLessThan(threeDiameters)
-        && (joint.count() == 1 || !joint.spacing().isLessThan(threeDiameters));
+    return joint.leavesWoodInTheRail()
+        && !side.times(2).isLessThan(threeDiameters)
+        && !along.isLessThan(threeDiameters);
   }
 }

@@ -4,6 +4,7 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
+import org.slatwright.design.mechanics.InchPound;
 
 /**
  * Spells reckoned numbers for the maker, metric or inch, with as many digits as they deserve. The
@@ -11,13 +12,9 @@ import org.slatwright.api.measure.Unit;
  */
 record Figures(Unit unit) {
 
-  private static final double MM_PER_INCH = 25.4;
-
-  /** Exact: the pound of 1959 under standard gravity. */
-  static final double N_PER_LBF = 4.4482216152605;
-
-  private static final double NMM_PER_LBF_FT = N_PER_LBF * 12 * MM_PER_INCH;
-  private static final double MPA_PER_PSI = N_PER_LBF / (MM_PER_INCH * MM_PER_INCH);
+  private static final double NMM_PER_LBF_FT = InchPound.N_PER_LBF * 12 * InchPound.MM_PER_INCH;
+  private static final double MPA_PER_PSI =
+      InchPound.N_PER_LBF / (InchPound.MM_PER_INCH * InchPound.MM_PER_INCH);
 
   /** A length that is cut or measured: {@code 44 mm}, {@code 1 3/4"}. */
   String length(Length length) {
@@ -37,7 +34,8 @@ record Figures(Unit unit) {
   /** A distance that nobody measures, in mm: {@code 3.2 mm}, {@code 0.13"}. */
   Measure distance() {
     return unit.metricOrInch(
-        new Significant(1, " mm", "", 2, 0.1), new Significant(MM_PER_INCH, "\"", "", 2, 0.01));
+        new Significant(1, " mm", "", 2, 0.1),
+        new Significant(InchPound.MM_PER_INCH, "\"", "", 2, 0.01));
   }
 
   String distance(double mm) {
@@ -47,7 +45,8 @@ record Figures(Unit unit) {
   /** A force, in N: {@code 89 N}, {@code 32 kN}, {@code 20 lbf}. */
   Measure force() {
     return unit.metricOrInch(
-        new Significant(1, " N", " kN", 2, 1), new Significant(N_PER_LBF, " lbf", "", 2, 1));
+        new Significant(1, " N", " kN", 2, 1),
+        new Significant(InchPound.N_PER_LBF, " lbf", "", 2, 1));
   }
 
   String force(double newtons) {

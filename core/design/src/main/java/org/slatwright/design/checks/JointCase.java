@@ -82,6 +82,13 @@ record JointCase(Rack rack, Length height, int count, Length diameter, Length em
     return count == 1 ? height.half() : height.minus(spacing()).half();
   }
 
+  /** One and a half diameters from its centre to the edges of the rail, three to the next dowel. */
+  boolean leavesWoodInTheRail() {
+    Length threeDiameters = diameter.times(3);
+    return !edge().times(2).isLessThan(threeDiameters)
+        && (count == 1 || !spacing().isLessThan(threeDiameters));
+  }
+
   /** Shear of the dowel, or pressure of the dowel on the rail, across its grain. */
   private double safeForceOfOne() {
     return Math.min(dowel().safeShear(), bearing() * diameter.inMm() * embedment.inMm());

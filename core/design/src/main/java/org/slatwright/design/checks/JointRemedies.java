@@ -100,8 +100,7 @@ record JointRemedies(JointCase joint) {
             Length.min(rack.rail().width(), joint.height()));
     Length diameter = joint.diameter();
     return !diameter.times(2).isMoreThan(thinnest)
-        && !joint.edge().times(2).isLessThan(diameter.times(3))
-        && (joint.count() == 1 || !joint.spacing().isLessThan(diameter.times(3)))
+        && joint.leavesWoodInTheRail()
         && fitsRail(joint);
   }
 

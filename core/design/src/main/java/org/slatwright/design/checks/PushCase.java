@@ -1,5 +1,7 @@
 package org.slatwright.design.checks;
 
+import org.slatwright.design.mechanics.InchPound;
+
 /**
  * A push at the top of the rack from the front or the back, which the joints of all frames resist,
  * an equal share each. The slats that tie the frames together share it out.
@@ -10,7 +12,7 @@ package org.slatwright.design.checks;
 record PushCase(JointCase joint) {
 
   /** What ANSI/BIFMA X5.9 pushes the top of office storage with, 20 lbf; N. */
-  static final double PUSH = 20 * Figures.N_PER_LBF;
+  static final double PUSH = 20 * InchPound.N_PER_LBF;
 
   static final String SOURCE = "ANSI/BIFMA X5.9, from a secondary source";
 

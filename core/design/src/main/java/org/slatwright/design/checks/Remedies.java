@@ -28,9 +28,6 @@ record Remedies(Rack rack) {
   /** As many as a rack file may have. */
   private static final int MOST_BAYS = 50;
 
-  private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
-  private static final BigDecimal GRAMS_PER_KILOGRAM = BigDecimal.valueOf(1000);
-
   /** Any one of the changes that there are. */
   static String anyOf(List<Optional<String>> changes) {
     List<String> there = changes.stream().flatMap(Optional::stream).toList();
@@ -176,7 +173,7 @@ record Remedies(Rack rack) {
   }
 
   private BigDecimal gramsPerUnit() {
-    return rack.units().metricOrInch(GRAMS_PER_KILOGRAM, GRAMS_PER_POUND);
+    return Mass.gramsEach(rack.units());
   }
 
   private String shown(Length length) {

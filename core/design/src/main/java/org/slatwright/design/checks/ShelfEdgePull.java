@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.design.mechanics.InchPound;
 import org.slatwright.design.mechanics.Tipping;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Spelling;
@@ -18,7 +19,7 @@ import org.slatwright.design.sizing.Spelling;
  */
 record ShelfEdgePull() implements Rule {
 
-  private static final double LEAST = 60 * Figures.N_PER_LBF;
+  private static final double LEAST = 60 * InchPound.N_PER_LBF;
 
   @Override
   public Stream<Finding> check(Design design) {

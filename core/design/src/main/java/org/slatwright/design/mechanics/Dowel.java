@@ -19,9 +19,6 @@ public record Dowel(double diameter, double depth, double member, double own) {
    */
   private static final double GLUE = 1.2;
 
-  private static final double MM_PER_INCH = 25.4;
-  private static final double N_PER_LBF = 4.4482216152605;
-
   /**
    * The pull that draws it out, N: {@code 0.834·D·L^0.89·(0.95·S1 + S2)} in lbf, inches and psi
    * (Eckelman 1969, from memory), its factors for glue, fit and surface 1.
@@ -31,8 +28,9 @@ public record Dowel(double diameter, double depth, double member, double own) {
    * side, and is where softwoods lie.
    */
   public double withdrawal() {
-    double inches = diameter / MM_PER_INCH * Math.pow(depth / MM_PER_INCH, 0.89);
-    return 0.834 * inches * (0.95 * psi(member) + psi(own)) * N_PER_LBF;
+    double inches =
+        diameter / InchPound.MM_PER_INCH * Math.pow(depth / InchPound.MM_PER_INCH, 0.89);
+    return 0.834 * inches * (0.95 * psi(member) + psi(own)) * InchPound.N_PER_LBF;
   }
 
   /** The pull that it may bear, N: a quarter of what draws it out, and 1.2 MPa on the glue. */
@@ -63,6 +61,6 @@ public record Dowel(double diameter, double depth, double member, double own) {
   }
 
   private static double psi(double mpa) {
-    return mpa * MM_PER_INCH * MM_PER_INCH / N_PER_LBF;
+    return mpa * InchPound.MM_PER_INCH * InchPound.MM_PER_INCH / InchPound.N_PER_LBF;
   }
 }

@@ -31,9 +31,6 @@ final class Kinds {
   private static final Pattern MASS = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,9})?) *(kg|g|lb)");
   private static final long MOST_GRAMS = 10_000_000;
 
-  /** The avoirdupois pound by the International Yard and Pound Agreement of 1959. */
-  private static final BigDecimal GRAMS_PER_POUND = new BigDecimal("453.59237");
-
   private static final Pattern NEGATIVE = Pattern.compile("[-\u2212] *\\d.*");
   private static final Pattern FRACTION = Pattern.compile(".*\\d/\\d.*");
   private static final Pattern DECIMAL_COMMA =
@@ -159,8 +156,8 @@ final class Kinds {
   private static Mass grams(BigDecimal number, String unit) throws Unreadable {
     BigDecimal each =
         switch (unit) {
-          case "kg" -> BigDecimal.valueOf(1000);
-          case "lb" -> GRAMS_PER_POUND;
+          case "kg" -> Mass.gramsEach(Unit.MM);
+          case "lb" -> Mass.gramsEach(Unit.INCH);
           default -> BigDecimal.ONE;
         };
     BigInteger grams = number.multiply(each).setScale(0, RoundingMode.HALF_UP).toBigInteger();

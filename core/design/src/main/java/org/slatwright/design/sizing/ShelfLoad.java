@@ -11,8 +11,6 @@ final class ShelfLoad {
   /** Of a domestic shelf, spread evenly: about 0.65 kg/dm² (EN 14749, from memory). */
   private static final double KG_PER_MM2 = 0.65 / 1e4;
 
-  private static final double GRAMS_PER_POUND = 453.59237;
-
   private ShelfLoad() {}
 
   /**
@@ -25,7 +23,7 @@ final class ShelfLoad {
       return given.get();
     }
     double grams = width.inMm() * depth.inMm() * KG_PER_MM2 * 1000;
-    double whole = sheet.metricOrInch(1000.0, GRAMS_PER_POUND);
+    double whole = Mass.gramsEach(sheet.file().units()).doubleValue();
     Mass usual = new Mass(Math.round(Math.max(1, Math.round(grams / whole)) * whole));
     sheet.note(
         "load.per-shelf",
