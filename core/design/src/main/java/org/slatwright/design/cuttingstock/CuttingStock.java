@@ -13,6 +13,7 @@ public final class CuttingStock {
    * is sought, and never at the price of what goes before. The same problem has the same plan.
    */
   public static CuttingSolution solve(CuttingProblem problem, Effort effort) {
-    throw new UnsupportedOperationException("being written");
+    var job = new Job(problem);
+    return job.solution(FirstFit.plan(job), 0);
   }
 }
