@@ -10,6 +10,7 @@ import org.slatwright.api.model.Assembly;
  * The complete plan of one rack.
  *
  * <p>The names of output files come from here, without an ending: {@link #CUT_LIST}, {@link
+ * #CUTTING_PLAN}, {@link #STOP_SETTINGS}, {@link #BUYING_LIST}, {@link #SHELF_SLATS}, {@link
  * #HOLE_LIST}, {@link #FITS}, {@link #QUANTITIES}, {@link #FINDINGS}, {@link #MODEL}, {@link
  * Sheet#name} and {@link Pattern#name}. An exporter adds its ending.
  *
@@ -19,6 +20,7 @@ import org.slatwright.api.model.Assembly;
  * @param fits how much of what it must hold goes on each shelf: thing by thing, from the floor up
  * @param assembly parts, places, joints, fasteners
  * @param cutList the rough-cut table, one line a part
+ * @param cutting what to buy, and how every stock length is cut
  * @param quantities weight, finish, glue and counts
  * @param jig the drilling jig, or empty when none can be made (a finding says why)
  * @param patterns what a router or a laser cuts or drills: jig plates and drilled parts, real size
@@ -32,6 +34,7 @@ public record Plan(
     List<Fit> fits,
     Assembly assembly,
     List<CutLine> cutList,
+    CuttingPlan cutting,
     Quantities quantities,
     Optional<Jig> jig,
     List<Pattern> patterns,
@@ -40,6 +43,18 @@ public record Plan(
 
   /** The name of the table of parts to cut. */
   public static final String CUT_LIST = "cut-list";
+
+  /** The name of the table of boards and what is cut from each. */
+  public static final String CUTTING_PLAN = "cutting-plan";
+
+  /** The name of the table of stop-block settings, in sequence. */
+  public static final String STOP_SETTINGS = "stop-settings";
+
+  /** The name of the table of what to buy. */
+  public static final String BUYING_LIST = "buying-list";
+
+  /** The name of the table of the slats of each shelf. */
+  public static final String SHELF_SLATS = "shelf-slats";
 
   /** The name of the table of holes to drill. */
   public static final String HOLE_LIST = "hole-list";

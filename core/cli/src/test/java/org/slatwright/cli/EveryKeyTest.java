@@ -37,13 +37,13 @@ class EveryKeyTest {
           section: 44 x 44
           species: norway spruce
           lengths: [ { length: 2400, price: 5.90, on-hand: 9 } ]
-        rails: { section: 44 x 44 }
+        rails: { section: 44 x 44, lengths: [ { length: 2400, price: 5.90, on-hand: 9 } ] }
         slats:
           section: 18 x 95
           lengths: [ { length: 2400, price: 4.40, on-hand: 9 } ]
           boards:
             - { length: 980, width: 95, thickness: 18, count: 3, avoid: [ 0..25 ] }
-        dowel: { diameter: 10, rod-length: 1000 }
+        dowel: { diameter: 10, rod-length: 1000, price: 1.80 }
       rack:
         bays: 1
         interior-width: 580
@@ -54,7 +54,7 @@ class EveryKeyTest {
         stands: free
         brace: none
         top: flush
-      slats: { per-shelf: 3, run: through, overhang: 0 }
+      slats: { per-shelf: 3, thickness-step: 2, run: through, overhang: 0 }
       joint:
         dowels: 1
         embedment: 35
@@ -102,6 +102,11 @@ class EveryKeyTest {
               Map.entry("timber.frame.lengths[].on-hand", "7"),
               Map.entry("timber.rails", "{section: 44 x 60}"),
               Map.entry("timber.rails.section", "44 x 60"),
+              Map.entry("timber.rails.lengths", "[" + STOCK + "]"),
+              Map.entry("timber.rails.lengths[]", STOCK),
+              Map.entry("timber.rails.lengths[].length", "2500"),
+              Map.entry("timber.rails.lengths[].price", "6"),
+              Map.entry("timber.rails.lengths[].on-hand", "7"),
               Map.entry("timber.slats", "{section: 20 x 95}"),
               Map.entry("timber.slats.section", "20 x 90"),
               Map.entry("timber.slats.lengths", "[" + STOCK + "]"),
@@ -121,6 +126,7 @@ class EveryKeyTest {
               Map.entry("timber.dowel.diameter", "12"),
               Map.entry("timber.dowel.rod-length", "900"),
               Map.entry("timber.dowel.length", "79"),
+              Map.entry("timber.dowel.price", "2"),
               Map.entry("rack", "{interior-width: 500, rail-length: 320, upright: 900}"),
               Map.entry("rack.bays", "2"),
               Map.entry("rack.interior-width", "600"),
@@ -139,6 +145,7 @@ class EveryKeyTest {
               Map.entry("slats.per-shelf", "2"),
               Map.entry("slats.gap", "17"),
               Map.entry("slats.gap-range", "5..30"),
+              Map.entry("slats.thickness-step", "1"),
               Map.entry("slats.run", "per-bay"),
               Map.entry("slats.overhang", "5"),
               Map.entry("joint", "{dowels: 1}"),

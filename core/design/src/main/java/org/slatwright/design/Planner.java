@@ -4,11 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
+import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
 import org.slatwright.design.checks.Checks;
 import org.slatwright.design.checks.Design;
+import org.slatwright.design.cutting.Cutting;
 import org.slatwright.design.drafting.Drafting;
 import org.slatwright.design.framing.CutList;
 import org.slatwright.design.framing.Framing;
@@ -36,6 +38,7 @@ public final class Planner {
     Rack rack = Sizing.solve(file);
     Assembly assembly = Framing.frame(rack);
     LengthFormat lengths = new LengthFormat(rack.units());
+    CuttingPlan cutting = Cutting.plan(rack, assembly);
     MadeJig made = JigMaker.make(rack);
     Quantities quantities = TakeOff.of(assembly, rack);
     List<Finding> findings =
@@ -51,11 +54,12 @@ public final class Planner {
         rack.fits(),
         assembly,
         CutList.of(assembly, lengths),
+        cutting,
         quantities,
         made.jig(),
         Patterns.of(assembly, made.jig(), lengths),
         findings,
-        Drafting.sheets(rack, assembly, made.jig(), findings));
+        Drafting.sheets(rack, assembly, made.jig(), cutting, findings));
   }
 
   private static List<Finding> worstFirst(List<List<Finding>> found) {

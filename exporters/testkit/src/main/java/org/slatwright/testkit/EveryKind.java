@@ -34,6 +34,7 @@ import org.slatwright.api.model.Shape;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.CutLine;
+import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Jig;
@@ -67,6 +68,7 @@ final class EveryKind {
         fits(),
         assembly,
         assembly.parts().stream().map(EveryKind::cutLine).toList(),
+        CuttingPlan.NONE,
         quantities(assembly),
         Optional.of(jig(plate)),
         List.of(pattern(plate)),

@@ -2,6 +2,7 @@ package org.slatwright.testkit;
 
 import java.util.List;
 import java.util.Optional;
+import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Plan;
 
 /** Plans to test an exporter with. */
@@ -52,6 +53,7 @@ public final class SamplePlans {
         plan.fits(),
         plan.assembly(),
         plan.cutList(),
+        plan.cutting(),
         plan.quantities(),
         Optional.empty(),
         plan.patterns().stream().filter(pattern -> !pattern.name().startsWith("jig/")).toList(),
@@ -68,6 +70,7 @@ public final class SamplePlans {
         plan.fits(),
         plan.assembly(),
         plan.cutList(),
+        plan.cutting(),
         plan.quantities(),
         plan.jig(),
         plan.patterns(),
@@ -84,6 +87,7 @@ public final class SamplePlans {
         List.of(),
         plan.assembly(),
         List.of(),
+        CuttingPlan.NONE,
         plan.quantities(),
         Optional.empty(),
         List.of(),

@@ -27,6 +27,7 @@ import org.slatwright.api.model.Shape;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.CutLine;
+import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Plan;
@@ -121,6 +122,7 @@ public final class WareRack {
         fits(),
         assembly(),
         cutList(),
+        CuttingPlan.NONE,
         quantities(),
         Optional.of(jig.jig()),
         jig.patterns(),

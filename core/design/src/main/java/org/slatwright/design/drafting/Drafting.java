@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.model.Assembly;
+import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
@@ -21,7 +22,11 @@ public final class Drafting {
    * @param findings worst first; a sheet or more of their own come last
    */
   public static List<Sheet> sheets(
-      Rack rack, Assembly assembly, Optional<Jig> jig, List<Finding> findings) {
+      Rack rack,
+      Assembly assembly,
+      Optional<Jig> jig,
+      CuttingPlan cutting,
+      List<Finding> findings) {
     List<SheetDrawing> drawings = new ArrayList<>();
     jig.ifPresent(
         made -> {

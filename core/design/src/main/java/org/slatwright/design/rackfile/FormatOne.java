@@ -35,7 +35,7 @@ final class FormatOne {
             holds,
             new TimberKeys(kinds).read(top),
             new RackKeys(kinds, holds).read(top),
-            new SlatKeys(kinds).read(top),
+            new SlatKeys(kinds, units).read(top),
             new JointKeys(kinds).read(top),
             new ShopKeys(kinds, units).read(top),
             load(top),

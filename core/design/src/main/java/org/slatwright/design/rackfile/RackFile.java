@@ -93,8 +93,13 @@ public record RackFile(
   }
 
   /** What is cut up. */
-  public record Timber(
-      FrameStock frame, Optional<Given<Section>> railSection, SlatStock slats, Dowel dowel) {}
+  public record Timber(FrameStock frame, Optional<RailStock> rails, SlatStock slats, Dowel dowel) {
+
+    /** Of rails that have stock of their own. */
+    public Optional<Given<Section>> railSection() {
+      return rails.map(RailStock::section);
+    }
+  }
 
   /**
    * Stock of the uprights, and of the rails unless they have their own.
@@ -103,6 +108,13 @@ public record RackFile(
    */
   public record FrameStock(
       Given<Section> section, Optional<Given<String>> species, List<StockLength> lengths) {}
+
+  /**
+   * Stock of the rails, where they have their own.
+   *
+   * @param section as measured: width across the frame, then height
+   */
+  public record RailStock(Given<Section> section, List<StockLength> lengths) {}
 
   /**
    * A length that can be bought, or lies in the shop.
@@ -138,11 +150,13 @@ public record RackFile(
    *
    * @param rodLength when cut from rod
    * @param length when bought cut
+   * @param price of a rod, or of one bought cut
    */
   public record Dowel(
       Optional<Given<Length>> diameter,
       Optional<Given<Length>> rodLength,
-      Optional<Given<Length>> length) {}
+      Optional<Given<Length>> length,
+      Optional<BigDecimal> price) {}
 
   /**
    * Sizes of the rack.
@@ -231,6 +245,8 @@ public record RackFile(
   /**
    * How slats are laid.
    *
+   * @param thicknessStep the most that two slats of one shelf may differ in thickness; 2 mm (1/16
+   *     in) unless given
    * @param run through unless given
    * @param overhang zero unless given
    */
@@ -238,6 +254,7 @@ public record RackFile(
       Optional<Given<Integer>> perShelf,
       Optional<Given<Length>> gap,
       Optional<Given<Range>> gapRange,
+      Length thicknessStep,
       Given<Run> run,
       Length overhang) {}
 

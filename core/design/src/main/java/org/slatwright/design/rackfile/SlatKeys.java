@@ -1,9 +1,10 @@
 package org.slatwright.design.rackfile;
 
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
 
 /** The keys of {@code slats}. */
-record SlatKeys(Kinds kinds) {
+record SlatKeys(Kinds kinds, Unit units) {
 
   private static final int MOST_PER_SHELF = 200;
 
@@ -15,9 +16,14 @@ record SlatKeys(Kinds kinds) {
             slats.optional("per-shelf", Kinds.count(1, MOST_PER_SHELF)),
             slats.optional("gap", kinds.lengthOrNone()),
             slats.optional("gap-range", kinds.range()),
+            slats.orDefault("thickness-step", kinds.lengthOrNone(), step()).value(),
             slats.orDefault("run", run, RackFile.Run.THROUGH),
             slats.orDefault("overhang", kinds.lengthOrNone(), Length.ZERO).value());
     slats.close();
     return read;
+  }
+
+  private Length step() {
+    return units == Unit.INCH ? Length.inches(1, 16) : Length.mm(2);
   }
 }

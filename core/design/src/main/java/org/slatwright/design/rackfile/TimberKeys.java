@@ -20,7 +20,7 @@ record TimberKeys(Kinds kinds) {
     RackFile.Timber read =
         new RackFile.Timber(
             frame(timber.requiredGroup("frame", FRAME)),
-            railSection(timber),
+            rails(timber),
             slats(timber.requiredGroup("slats", SLATS)),
             dowel(timber.group("dowel", "{ diameter: 10 mm, rod-length: 1000 mm }")));
     timber.close();
@@ -37,15 +37,17 @@ record TimberKeys(Kinds kinds) {
     return read;
   }
 
-  private Optional<Given<Section>> railSection(Fields timber) {
+  private Optional<RackFile.RailStock> rails(Fields timber) {
     Optional<Value> rails = timber.value("rails");
     if (rails.isEmpty()) {
       return Optional.empty();
     }
     Fields group = rails.get().asGroup("{ section: 44 x 70 mm }");
-    Given<Section> section = group.required("section", kinds.section(), "44 x 70 mm");
+    RackFile.RailStock read =
+        new RackFile.RailStock(
+            group.required("section", kinds.section(), "44 x 70 mm"), lengths(group));
     group.close();
-    return Optional.of(section);
+    return Optional.of(read);
   }
 
   private List<RackFile.StockLength> lengths(Fields stock) {
@@ -118,7 +120,8 @@ record TimberKeys(Kinds kinds) {
         new RackFile.Dowel(
             dowel.optional("diameter", kinds.length()),
             dowel.optional("rod-length", kinds.length()),
-            dowel.optional("length", kinds.length()));
+            dowel.optional("length", kinds.length()),
+            dowel.optional("price", Kinds.price()).map(Given::value));
     dowel.close();
     if (read.rodLength().isPresent() && read.length().isPresent()) {
       dowel.complain(

@@ -77,7 +77,7 @@ final class EnoughBoards {
     for (Given<RackFile.Board> given : sheet.file().timber().slats().boards()) {
       RackFile.Board board = given.value();
       long alike = Math.min(most, board.count() * strips(board));
-      for (Length stretch : ClearStretches.of(board, sheet.file().shop().endTrim())) {
+      for (Length stretch : ClearStretches.lengths(board, sheet.file().shop().endTrim())) {
         found.merge(stretch, (int) alike, (a, b) -> Math.min(most, a + b));
       }
     }

@@ -167,6 +167,6 @@ final class LongestStock {
   }
 
   private Length longestStretch(RackFile.Board board) {
-    return ClearStretches.of(board, endTrim).stream().reduce(Length.ZERO, Length::max);
+    return ClearStretches.lengths(board, endTrim).stream().reduce(Length.ZERO, Length::max);
   }
 }

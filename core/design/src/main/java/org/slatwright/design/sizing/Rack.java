@@ -11,6 +11,7 @@ import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
+import org.slatwright.design.boards.BoardChoice;
 import org.slatwright.design.wood.Climate;
 import org.slatwright.design.wood.Timber;
 
@@ -35,6 +36,8 @@ import org.slatwright.design.wood.Timber;
  * @param bitReach how deep the dowel bit can drill, where the maker says it
  * @param cutter what the jig is cut with, where the maker says it
  * @param jigSheet thickness of the sheet the jig is cut from
+ * @param supplies what the parts are cut from
+ * @param boardChoice where each slat comes from, where slats are as wide as their reclaimed boards
  * @param chains height, depth, width, slat row and dowel, each adding up
  * @param fits how much of what it must hold goes on each shelf
  * @param notes what sizing decided that the maker should know
@@ -65,6 +68,8 @@ public record Rack(
     Optional<Cutter> cutter,
     Length jigSheet,
     Paper paper,
+    Supplies supplies,
+    Optional<BoardChoice> boardChoice,
     List<Chain> chains,
     List<Fit> fits,
     List<Finding> notes) {
@@ -183,6 +188,8 @@ public record Rack(
         cutter,
         jigSheet,
         paper,
+        supplies,
+        boardChoice,
         chains,
         fits,
         notes);

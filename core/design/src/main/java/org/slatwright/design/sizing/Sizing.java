@@ -171,6 +171,8 @@ public final class Sizing {
         file.shop().cutter().map(Sizing::cutter),
         file.shop().jigSheet().value(),
         file.shop().paper(),
+        SuppliesOf.file(file),
+        Optional.empty(),
         chains(),
         room().fits(things),
         sheet.notes());

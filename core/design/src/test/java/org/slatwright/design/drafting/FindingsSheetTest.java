@@ -19,6 +19,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.framing.Framing;
@@ -235,7 +236,7 @@ class FindingsSheetTest {
       throws RackFileException {
     byte[] file = SEED_CABINET.formatted(title, paper).getBytes(StandardCharsets.UTF_8);
     Rack rack = Sizing.solve(RackFileReader.read(file, "rack.yaml", List.of()));
-    return Drafting.sheets(rack, Framing.frame(rack), Optional.empty(), findings);
+    return Drafting.sheets(rack, Framing.frame(rack), Optional.empty(), CuttingPlan.NONE, findings);
   }
 
   /** Of every view, line after line, as it is read. */

@@ -8,6 +8,7 @@ import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.Supplies;
 import org.slatwright.design.wood.Climate;
 import org.slatwright.design.wood.Species;
 import org.slatwright.design.wood.StrengthClass;
@@ -105,6 +106,16 @@ record Bench(
         Optional.empty(),
         sheet,
         Paper.A4,
+        new Supplies(
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            List.of(),
+            mm(3.2),
+            Length.mm(10)),
+        Optional.empty(),
         List.of(),
         List.of(),
         List.of());

@@ -220,6 +220,7 @@ class CsvReadBackTest {
             plan.fits(),
             plan.assembly(),
             List.of(new CutLine(plain.part(), note, "the end")),
+            plan.cutting(),
             plan.quantities(),
             plan.jig(),
             plan.patterns(),

@@ -211,6 +211,7 @@ class DxfReadBackTest {
         plan.fits(),
         plan.assembly(),
         plan.cutList(),
+        plan.cutting(),
         plan.quantities(),
         plan.jig(),
         patterns,

@@ -63,6 +63,7 @@ final class Exported {
         rack.fits(),
         rack.assembly(),
         rack.cutList(),
+        rack.cutting(),
         rack.quantities(),
         rack.jig(),
         rack.patterns(),
