@@ -10,9 +10,10 @@ import org.slatwright.api.model.Assembly;
  * The complete plan of one rack.
  *
  * <p>The names of output files come from here, without an ending: {@link #CUT_LIST}, {@link
- * #CUTTING_PLAN}, {@link #STOP_SETTINGS}, {@link #BUYING_LIST}, {@link #SHELF_SLATS}, {@link
- * #HOLE_LIST}, {@link #FITS}, {@link #QUANTITIES}, {@link #FINDINGS}, {@link #MODEL}, {@link
- * Sheet#name} and {@link Pattern#name}. An exporter adds its ending.
+ * #CUTTING_PLAN}, {@link #STOP_SETTINGS}, {@link #SPARE_PIECES}, {@link #MISSING_PIECES}, {@link
+ * #BUYING_LIST}, {@link #SHELF_SLATS}, {@link #HOLE_LIST}, {@link #FITS}, {@link #QUANTITIES},
+ * {@link #FINDINGS}, {@link #MODEL}, {@link Sheet#name} and {@link Pattern#name}. An exporter adds
+ * its ending.
  *
  * @param title the maker's title: any text at all, also right-to-left or with markup in it
  * @param lengths how every length is shown
@@ -49,6 +50,12 @@ public record Plan(
 
   /** The name of the table of stop-block settings, in sequence. */
   public static final String STOP_SETTINGS = "stop-settings";
+
+  /** The name of the table of pieces that the build wants and the rack does not keep. */
+  public static final String SPARE_PIECES = "spare-pieces";
+
+  /** The name of the table of pieces that no board is left for. */
+  public static final String MISSING_PIECES = "missing-pieces";
 
   /** The name of the table of what to buy. */
   public static final String BUYING_LIST = "buying-list";

@@ -34,7 +34,6 @@ import org.slatwright.api.model.Shape;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.CutLine;
-import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Jig;
@@ -44,8 +43,8 @@ import org.slatwright.api.plan.Plate;
 import org.slatwright.api.plan.Quantities;
 
 /**
- * One upright, one rail and the dowel between them, made by hand: small enough to follow, and with
- * one of everything that a plan can hold.
+ * One upright, one rail, the dowel between them and two slats, made by hand: small enough to
+ * follow, and with one of everything that a plan can hold.
  */
 final class EveryKind {
 
@@ -68,7 +67,7 @@ final class EveryKind {
         fits(),
         assembly,
         assembly.parts().stream().map(EveryKind::cutLine).toList(),
-        CuttingPlan.NONE,
+        EveryKindCutting.plan(assembly.parts()),
         quantities(assembly),
         Optional.of(jig(plate)),
         List.of(pattern(plate)),
@@ -93,6 +92,8 @@ final class EveryKind {
             new Shape.Rod(WIDTH.plus(EMBEDMENT), DIAMETER),
             Stock.DOWEL_ROD,
             List.of());
+    Part front = slat("S1", Length.mm(40));
+    Part back = slat("S2", Length.mm(60));
     Piece upright =
         piece(
             uprightPart, Length.ZERO, Length.ZERO, Length.ZERO, Direction.PLUS_Z, Direction.PLUS_X);
@@ -106,6 +107,11 @@ final class EveryKind {
             Length.mm(117),
             Direction.PLUS_Y,
             Direction.PLUS_Z);
+    Length top = Length.mm(100).plus(WIDTH);
+    List<Piece> slats =
+        List.of(
+            piece(front, Length.ZERO, Length.mm(49), top, Direction.PLUS_X, Direction.PLUS_Y),
+            piece(back, Length.ZERO, Length.mm(99), top, Direction.PLUS_X, Direction.PLUS_Y));
     Fastener brad =
         new Fastener(
             Fastener.Kind.BRAD,
@@ -116,13 +122,18 @@ final class EveryKind {
             rail,
             upright);
     return new Assembly(
-        List.of(uprightPart, railPart, dowelPart),
-        List.of(upright, rail, dowel),
+        List.of(uprightPart, railPart, dowelPart, front, back),
+        List.of(upright, rail, dowel, slats.get(0), slats.get(1)),
         List.of(
             new Group("frame-1", Group.Kind.FRAME, List.of(upright, rail, dowel)),
-            new Group("shelf-1", Group.Kind.SHELF, List.of())),
+            new Group("shelf-1", Group.Kind.SHELF, slats)),
         List.of(new Joint("J-1", upright, rail, List.of(new Joint.Pin(dowel, through, blind)))),
         List.of(brad));
+  }
+
+  private static Part slat(String mark, Length width) {
+    Shape shape = new Shape.Bar(Length.mm(100), width, Length.mm(16));
+    return part(mark, Role.SLAT, shape, Stock.SLAT, List.of());
   }
 
   private static Part part(String mark, Role role, Shape shape, Stock stock, List<Hole> holes) {

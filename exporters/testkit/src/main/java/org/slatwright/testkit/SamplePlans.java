@@ -34,7 +34,7 @@ public final class SamplePlans {
     return EXAMPLES;
   }
 
-  /** One small plan with a figure, outline and operation of every kind there is. */
+  /** One small plan with a figure, outline, operation and cut of every kind there is. */
   public static Plan everyKind() {
     return EveryKind.plan("Every kind");
   }

@@ -27,7 +27,6 @@ import org.slatwright.api.model.Shape;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.CutLine;
-import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Plan;
@@ -122,7 +121,7 @@ public final class WareRack {
         fits(),
         assembly(),
         cutList(),
-        CuttingPlan.NONE,
+        new WareRackCutting(unit, interior, cutList()).plan(),
         quantities(),
         Optional.of(jig.jig()),
         jig.patterns(),

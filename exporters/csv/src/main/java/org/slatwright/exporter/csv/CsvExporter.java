@@ -28,7 +28,7 @@ public final class CsvExporter implements Exporter {
 
   @Override
   public String description() {
-    return "cut list, hole list, quantities, what fits and findings as tables";
+    return "cut list, cutting plan, buying list, hole list, quantities and findings as tables";
   }
 
   @Override

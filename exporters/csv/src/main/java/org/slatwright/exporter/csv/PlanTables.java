@@ -1,11 +1,17 @@
 package org.slatwright.exporter.csv;
 
+import static org.slatwright.exporter.csv.Cells.count;
+import static org.slatwright.exporter.csv.Cells.none;
+import static org.slatwright.exporter.csv.Cells.text;
+import static org.slatwright.exporter.csv.Cells.yesOrNo;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
+import org.slatwright.api.measure.Volume;
 import org.slatwright.api.model.Face;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Part;
@@ -20,7 +26,7 @@ import org.slatwright.api.plan.Quantities;
 final class PlanTables {
 
   private final Plan plan;
-  private final Function<Length, String> spelling;
+  private final Cells cells;
 
   /**
    * Of one plan.
@@ -29,14 +35,19 @@ final class PlanTables {
    */
   PlanTables(Plan plan, Function<Length, String> spelling) {
     this.plan = plan;
-    this.spelling = spelling;
+    this.cells = new Cells(plan.lengths().unit(), spelling);
   }
 
-  /** In the order that they are needed; what fits is left out when nothing is to be held. */
+  /**
+   * In the order that they are needed; what fits is left out when nothing is to be held, and of
+   * cutting whatever has nothing to say.
+   */
   List<Table> all() {
-    return Stream.of(cutList(), holeList(), quantities(), fits(), findings())
-        .filter(table -> !table.name().equals(Plan.FITS) || !table.rows().isEmpty())
-        .toList();
+    Stream<Table> last =
+        Stream.of(holeList(), quantities(), fits(), findings())
+            .filter(table -> !table.name().equals(Plan.FITS) || !table.rows().isEmpty());
+    Stream<Table> cutting = new CuttingTables(plan, cells).all();
+    return Stream.of(Stream.of(cutList()), cutting, last).flatMap(tables -> tables).toList();
   }
 
   private Table cutList() {
@@ -45,9 +56,9 @@ final class PlanTables {
             "mark",
             "part",
             "quantity",
-            withUnit("length"),
-            withUnit("width"),
-            withUnit("thickness"),
+            cells.withUnit("length"),
+            cells.withUnit("width"),
+            cells.withUnit("thickness"),
             "timber",
             "note");
     return new Table(Plan.CUT_LIST, header, plan.cutList().stream().map(this::cutRow).toList());
@@ -60,9 +71,9 @@ final class PlanTables {
         text(part.mark()),
         text(part.name()),
         count(part.quantity()),
-        number(shape.length()),
-        number(shape.width()),
-        number(shape.thickness()),
+        cells.length(shape.length()),
+        cells.length(shape.width()),
+        cells.length(shape.thickness()),
         text(line.timber()),
         text(line.note()));
   }
@@ -76,8 +87,8 @@ final class PlanTables {
             distanceFrom(Face.START_END),
             distanceFrom(Face.FACE_EDGE),
             distanceFrom(Face.BACK),
-            withUnit("diameter"),
-            withUnit("depth"),
+            cells.withUnit("diameter"),
+            cells.withUnit("depth"),
             "through");
     return new Table(Plan.HOLE_LIST, header, holeRows().toList());
   }
@@ -95,21 +106,21 @@ final class PlanTables {
         distance(hole, Face.START_END),
         distance(hole, Face.FACE_EDGE),
         distance(hole, Face.BACK),
-        number(hole.diameter()),
-        number(hole.depth()),
+        cells.length(hole.diameter()),
+        cells.length(hole.depth()),
         yesOrNo(hole.through()));
   }
 
   private String distanceFrom(Face face) {
-    return withUnit("distance from " + face.word());
+    return cells.withUnit("distance from " + face.word());
   }
 
   /** Two distances mark a hole out on its face; the third is empty, for the face itself says it. */
   private Cell distance(Hole hole, Face from) {
     if (hole.face().alongFrom() == from) {
-      return number(hole.along());
+      return cells.length(hole.along());
     }
-    return hole.face().acrossFrom() == from ? number(hole.across()) : text("");
+    return hole.face().acrossFrom() == from ? cells.length(hole.across()) : none();
   }
 
   /** One value a row, since each has a unit of its own. */
@@ -136,12 +147,15 @@ final class PlanTables {
     rows.add(amount("dowels", "", all.dowels() + " pieces"));
     rows.add(length("dowel rod", all.dowelRod()));
     rows.add(amount("fixings", "", all.fixings() + " pieces"));
+    if (!plan.cutting().volume().equals(Volume.ZERO)) {
+      rows.add(amount("timber to buy", "", plan.cutting().volume().withUnit(unit)));
+    }
     return new Table(Plan.QUANTITIES, List.of("quantity", "part", "value", "unit"), rows);
   }
 
   private List<Cell> length(String quantity, Length length) {
     Cell unit = text(plan.lengths().unit().symbol());
-    return List.of(text(quantity), text(""), number(length), unit);
+    return List.of(text(quantity), none(), cells.length(length), unit);
   }
 
   /** The same figures as a person reads elsewhere, the number apart from its unit. */
@@ -163,9 +177,9 @@ final class PlanTables {
             "across",
             "deep",
             "high",
-            withUnit("spare across"),
-            withUnit("spare deep"),
-            withUnit("spare above"),
+            cells.withUnit("spare across"),
+            cells.withUnit("spare deep"),
+            cells.withUnit("spare above"),
             "enough");
     return new Table(Plan.FITS, header, plan.fits().stream().map(this::fitRow).toList());
   }
@@ -177,10 +191,10 @@ final class PlanTables {
         yesOrNo(fit.turned()),
         count(fit.across()),
         count(fit.deep()),
-        fit.high().map(PlanTables::count).orElse(text("")),
-        number(fit.spareAcross()),
-        number(fit.spareDeep()),
-        fit.spareAbove().map(this::number).orElse(text("")),
+        fit.high().map(Cells::count).orElse(none()),
+        cells.length(fit.spareAcross()),
+        cells.length(fit.spareDeep()),
+        fit.spareAbove().map(cells::length).orElse(none()),
         yesOrNo(fit.enough()));
   }
 
@@ -201,25 +215,5 @@ final class PlanTables {
         text(finding.limit()),
         text(finding.advice()),
         text(finding.source()));
-  }
-
-  private String withUnit(String column) {
-    return column + " (" + plan.lengths().unit().symbol() + ")";
-  }
-
-  private static Cell count(int count) {
-    return new Cell.Number(Integer.toString(count));
-  }
-
-  private static Cell yesOrNo(boolean yes) {
-    return text(yes ? "yes" : "no");
-  }
-
-  private Cell number(Length length) {
-    return new Cell.Number(spelling.apply(length));
-  }
-
-  private static Cell text(String content) {
-    return new Cell.Text(content);
   }
 }

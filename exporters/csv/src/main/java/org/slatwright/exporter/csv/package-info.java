@@ -1,5 +1,6 @@
 /**
- * The cut list, the hole list, quantities, what fits and the findings as CSV tables.
+ * The cut list, the buying list, the cutting plan, the hole list, quantities, what fits and the
+ * findings as CSV tables.
  *
  * <p>{@link org.slatwright.exporter.csv.CsvExporter} writes each {@link
  * org.slatwright.exporter.csv.Table} of {@link org.slatwright.exporter.csv.PlanTables}; {@link

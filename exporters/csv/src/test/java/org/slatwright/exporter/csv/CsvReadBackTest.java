@@ -13,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.measure.LengthGrammar;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Direction;
 import org.slatwright.api.model.Hole;
@@ -36,20 +35,10 @@ class CsvReadBackTest {
 
   @TempDir Path folder;
 
-  /** A plan and how its inches are written. */
-  record Way(Plan plan, String inches) {}
-
-  static Stream<Way> ways() {
-    return Stream.concat(
-            Stream.of(WareRack.inMillimetres(), WareRack.inInches()),
-            SamplePlans.examples().stream())
-        .flatMap(plan -> Stream.of(new Way(plan, "decimal"), new Way(plan, "fractions")));
-  }
-
   @ParameterizedTest
-  @MethodSource("ways")
+  @MethodSource("org.slatwright.exporter.csv.Way#all")
   void theCutListCountsThePiecesThatArePlaced(Way way) throws IOException, InterruptedException {
-    List<Map<String, String>> rows = read(way, "cut-list.csv");
+    List<Map<String, String>> rows = way.read("cut-list.csv", folder);
     assertEquals(way.plan().cutList().size(), rows.size());
     for (Map<String, String> row : rows) {
       long placed =
@@ -61,17 +50,17 @@ class CsvReadBackTest {
   }
 
   @ParameterizedTest
-  @MethodSource("ways")
+  @MethodSource("org.slatwright.exporter.csv.Way#all")
   void theCutListHasTheSizesOfTheModel(Way way) throws IOException, InterruptedException {
-    List<Map<String, String>> rows = read(way, "cut-list.csv");
+    List<Map<String, String>> rows = way.read("cut-list.csv", folder);
     for (int i = 0; i < rows.size(); i++) {
       CutLine line = way.plan().cutList().get(i);
       Part part = line.part();
       assertEquals(part.mark(), rows.get(i).get("mark"));
       assertEquals(part.name(), rows.get(i).get("part"));
-      assertLength(way, part.shape().length(), rows.get(i), "length");
-      assertLength(way, part.shape().width(), rows.get(i), "width");
-      assertLength(way, part.shape().thickness(), rows.get(i), "thickness");
+      way.assertLength(part.shape().length(), rows.get(i), "length");
+      way.assertLength(part.shape().width(), rows.get(i), "width");
+      way.assertLength(part.shape().thickness(), rows.get(i), "thickness");
       assertEquals(line.timber(), rows.get(i).get("timber"));
       assertEquals(line.note(), rows.get(i).get("note"));
     }
@@ -79,9 +68,9 @@ class CsvReadBackTest {
 
   /** Each row is marked out on a part that lies along the axes, as the bench would. */
   @ParameterizedTest
-  @MethodSource("ways")
+  @MethodSource("org.slatwright.exporter.csv.Way#all")
   void theHoleListMarksOutTheHolesOfTheModel(Way way) throws IOException, InterruptedException {
-    List<Map<String, String>> rows = read(way, "hole-list.csv");
+    List<Map<String, String>> rows = way.read("hole-list.csv", folder);
     List<Part> parts = way.plan().assembly().parts();
     assertEquals(parts.stream().mapToInt(part -> part.holes().size()).sum(), rows.size());
     for (Map<String, String> row : rows) {
@@ -94,16 +83,16 @@ class CsvReadBackTest {
           FROM.stream().filter(from -> !distance(way, row, from).isEmpty()).toList();
       assertEquals(2, markedFrom.size(), () -> row + " marks no place");
       for (String from : markedFrom) {
-        assertLength(way, coordinate(mouth, from), row, "distance from " + from);
+        way.assertLength(coordinate(mouth, from), row, "distance from " + from);
       }
-      assertLength(way, hole.diameter(), row, "diameter");
-      assertLength(way, hole.depth(), row, "depth");
+      way.assertLength(hole.diameter(), row, "diameter");
+      way.assertLength(hole.depth(), row, "depth");
       assertEquals(hole.through() ? "yes" : "no", row.get("through"));
     }
   }
 
   @ParameterizedTest
-  @MethodSource("ways")
+  @MethodSource("org.slatwright.exporter.csv.Way#all")
   void theFindingsAreThoseOfThePlan(Way way) throws IOException, InterruptedException {
     List<List<String>> rows =
         ReadByPython.rows(Written.plan(way.plan(), way.inches()).bytes("findings.csv"), folder);
@@ -125,11 +114,11 @@ class CsvReadBackTest {
   }
 
   @ParameterizedTest
-  @MethodSource("ways")
+  @MethodSource("org.slatwright.exporter.csv.Way#all")
   void theQuantitiesAreThoseOfThePlan(Way way) throws IOException, InterruptedException {
     Quantities all = way.plan().quantities();
     Unit unit = way.plan().lengths().unit();
-    List<Map<String, String>> rows = read(way, "quantities.csv");
+    List<Map<String, String>> rows = way.read("quantities.csv", folder);
     assertEquals(all.mass().withUnit(unit), valueWithUnit(rows, "mass of the empty rack"));
     assertEquals(all.finishArea().withUnit(unit), valueWithUnit(rows, "finish area"));
     assertEquals(all.glue().withUnit(unit), valueWithUnit(rows, "glue"));
@@ -165,7 +154,7 @@ class CsvReadBackTest {
   void whatFitsIsAsInThePlan() throws IOException, InterruptedException {
     Plan plan = SamplePlans.everyKind();
     Way way = new Way(plan, "decimal");
-    List<Map<String, String>> rows = read(way, "what-fits.csv");
+    List<Map<String, String>> rows = way.read("what-fits.csv", folder);
     assertEquals(plan.fits().size(), rows.size());
     for (int i = 0; i < rows.size(); i++) {
       Fit fit = plan.fits().get(i);
@@ -226,15 +215,10 @@ class CsvReadBackTest {
             plan.patterns(),
             plan.findings(),
             plan.sheets());
-    Map<String, String> row = read(new Way(noted, "decimal"), "cut-list.csv").get(0);
+    Map<String, String> row = new Way(noted, "decimal").read("cut-list.csv", folder).get(0);
     assertEquals("the end", row.get("note"));
     assertEquals("600", row.get("length (mm)"));
     return row.get("timber");
-  }
-
-  private List<Map<String, String>> read(Way way, String name)
-      throws IOException, InterruptedException {
-    return ReadByPython.table(Written.plan(way.plan(), way.inches()).bytes(name), folder);
   }
 
   private static String valueWithUnit(List<Map<String, String>> rows, String quantity) {
@@ -245,7 +229,7 @@ class CsvReadBackTest {
   private static void assertQuantity(
       Way way, Length exact, List<Map<String, String>> rows, String quantity) {
     Map<String, String> row = quantity(rows, quantity);
-    assertLength(way, exact, Map.of("x (" + row.get("unit") + ")", row.get("value")), "x");
+    way.assertLength(exact, Map.of("x (" + row.get("unit") + ")", row.get("value")), "x");
   }
 
   private static Map<String, String> quantity(List<Map<String, String>> rows, String quantity) {
@@ -265,17 +249,6 @@ class CsvReadBackTest {
         finding.limit(),
         finding.advice(),
         finding.source());
-  }
-
-  /** The plan's own unit is the one that the column names. */
-  private static void assertLength(Way way, Length exact, Map<String, String> row, String column) {
-    String unit = way.plan().lengths().unit().symbol();
-    String cell = row.get(column + " (" + unit + ")");
-    LengthGrammar grammar = new LengthGrammar(way.plan().lengths().unit());
-    Length read = grammar.read(cell).orElseThrow(() -> new AssertionError(column + ": " + cell));
-    // In inches, metric stock is stated to 0.0001 in.
-    long rounding = way.plan().lengths().isExact(exact) ? 0 : Length.inches(1, 20_000).nanometres();
-    assertEquals(exact.nanometres(), read.nanometres(), rounding, column);
   }
 
   private static Piece lying(Part part) {
