@@ -1,19 +1,111 @@
 package org.slatwright.design.cuttingstock;
 
+import java.util.List;
+import java.util.stream.LongStream;
+
 /** Solves cutting stock problems. */
 public final class CuttingStock {
 
-  private CuttingStock() {}
+  private static final int MOST_PATTERNS = 40_000;
+
+  private final Job job;
+  private final Work work;
+  private final ReachableCosts costs;
+  private final Best best;
+  private long bound;
+
+  private CuttingStock(Job job, Effort effort) {
+    this.job = job;
+    this.work = new Work(effort);
+    var first = FirstFit.plan(job);
+    this.costs = new ReachableCosts(job, first.cost(job), work);
+    this.best = new Best(job, first, costs);
+  }
 
   /**
-   * The plan that misses the fewest pieces, the longest first; among those the cheapest; among
-   * those of the fewest stock lengths; among those with the longest rests, each rest as long as can
-   * be where others are all used up; among those with the fewest different lengths to a pattern.
-   * That it misses least and costs least is proved within the effort wherever it can be; the rest
-   * is sought, and never at the price of what goes before. The same problem has the same plan.
+   * The plan that misses the fewest pieces; among those the cheapest; among those of the fewest
+   * stock lengths; among those with the longest rests, each rest as long as can be where others are
+   * all used up; among those with the fewest different lengths to a pattern. That it misses least
+   * and costs least is proved within the effort wherever it can be; the rest is sought, and never
+   * at the price of what goes before. The same problem has the same plan.
    */
   public static CuttingSolution solve(CuttingProblem problem, Effort effort) {
     var job = new Job(problem);
-    return job.solution(FirstFit.plan(job), 0);
+    if (job.kinds() == 0) {
+      return job.solution(new Plan(List.of()), 0);
+    }
+    var search = new CuttingStock(job, effort);
+    search.run();
+    return job.solution(search.best.plan(), search.bound);
+  }
+
+  private void run() {
+    search();
+    if (isProved()) {
+      bound = best.cost();
+    }
+  }
+
+  private void search() {
+    if (best.cost() == 0) {
+      return;
+    }
+    var generation = new ColumnGeneration(job, work);
+    long scaled = generation.solve(job.demand, job.available);
+    long[] worth = generation.worth();
+    long[] excess = generation.excess();
+    raise(-Math.floorDiv(-scaled, generation.scale));
+    if (isProved()) {
+      return;
+    }
+    limitCosts(worth, excess, generation.scale);
+    var dive = new Dive(generation, best);
+    int choices = dive.run(-1, 0, work);
+    for (int d = 0; d < Math.min(choices, 10) && !isProved() && !work.isOver(); d++) {
+      dive.run(d, 1, work);
+    }
+    if (isProved() || work.isOver()) {
+      return;
+    }
+    long gap = generation.scale * best.target() - scaled;
+    var patterns =
+        PatternEnumeration.within(job, worth, excess, generation.scale, gap, MOST_PATTERNS, work);
+    if (patterns.isEmpty()) {
+      for (int d = 0; d < choices * 3 && !isProved() && !work.isOver(); d++) {
+        dive.run(d % choices, 1 + d / choices, work);
+      }
+      return;
+    }
+    patterns.get().forEach(generation::add);
+    if (new BranchAndBound(generation, best, work).run()) {
+      bound = best.cost();
+    }
+  }
+
+  private void raise(long to) {
+    bound = Math.max(bound, Math.min(best.cost(), costs.from(to)));
+  }
+
+  private void limitCosts(long[] worth, long[] excess, long scale) {
+    costs.require(job.capacity, job.weight[0], sum(job.weight));
+    long[] full = new long[job.stocks()];
+    for (int k = 0; k < full.length; k++) {
+      full[k] = scale * job.price[k] + excess[k];
+    }
+    costs.require(full, LongStream.of(worth).max().orElse(0), sum(worth));
+    best.refresh();
+    raise(bound);
+  }
+
+  private long sum(long[] each) {
+    long sum = 0;
+    for (int i = 0; i < each.length; i++) {
+      sum += each[i] * job.demand[i];
+    }
+    return sum;
+  }
+
+  private boolean isProved() {
+    return best.target() < bound;
   }
 }

@@ -14,20 +14,30 @@ final class FirstFit {
   private final int[] left;
   private final List<Board> boards = new ArrayList<>();
 
-  private FirstFit(Job job) {
+  private FirstFit(Job job, int[] available) {
     this.job = job;
-    this.left = job.available.clone();
+    this.left = available.clone();
   }
 
+  /** A plan of the whole job. */
   static Plan plan(Job job) {
-    var fit = new FirstFit(job);
+    return Plan.of(plan(job, job.demand, job.available));
+  }
+
+  /** How to cut what is left to cut from the stock that is left, board by board. */
+  static List<Plan.Cut> plan(Job job, int[] demand, int[] available) {
+    var fit = new FirstFit(job, available);
     for (int i = 0; i < job.kinds(); i++) {
-      for (int n = 0; n < job.demand[i]; n++) {
+      for (int n = 0; n < demand[i]; n++) {
         fit.place(i);
       }
     }
-    fit.boards.forEach(fit::exchange);
-    return Plan.of(fit.boards.stream().map(b -> new Plan.Cut(b.stock, b.pieces, 1)).toList());
+    var cuts = new ArrayList<Plan.Cut>();
+    for (var board : fit.boards) {
+      fit.exchange(board);
+      cuts.add(new Plan.Cut(board.stock, board.pieces, 1));
+    }
+    return cuts;
   }
 
   private void place(int kind) {

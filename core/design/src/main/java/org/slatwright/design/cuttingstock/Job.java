@@ -31,6 +31,14 @@ final class Job {
   /** Whether there is no limit to a stock but the one above. */
   final boolean[] unlimited;
 
+  /**
+   * What a missing piece costs: more than any plan, so that no plan misses a piece to save money.
+   */
+  final long missingPrice;
+
+  /** Whether pieces of a kind may be missing, since no unlimited stock is long enough. */
+  final boolean[] mayMiss;
+
   private final CuttingProblem problem;
   private final int[] demandAt;
   private final int[] stockAt;
@@ -75,6 +83,18 @@ final class Job {
       unlimited[k] = stock.available().isEmpty();
       available[k] = Math.min(pieces, stock.available().orElse(pieces));
     }
+    this.mayMiss = new boolean[weight.length];
+    for (int i = 0; i < weight.length; i++) {
+      mayMiss[i] = true;
+      for (int k = 0; k < capacity.length; k++) {
+        mayMiss[i] &= !(unlimited[k] && capacity[k] >= weight[i]);
+      }
+    }
+    long all = 1;
+    for (int k = 0; k < capacity.length; k++) {
+      all += price[k] * available[k];
+    }
+    this.missingPrice = all;
   }
 
   private long weightOf(CuttingProblem.Demand demand) {
@@ -93,17 +113,30 @@ final class Job {
     return capacity.length;
   }
 
-  /** What a pattern's pieces weigh. */
-  long weigh(int[] pieces) {
-    long sum = 0;
-    for (int i = 0; i < pieces.length; i++) {
-      sum += weight[i] * pieces[i];
+  boolean canMiss() {
+    for (boolean may : mayMiss) {
+      if (may) {
+        return true;
+      }
     }
-    return sum;
+    return false;
+  }
+
+  int pieces() {
+    return IntStream.of(demand).sum();
+  }
+
+  /** The highest price, a missing piece's among them where one may be missing; at least 1. */
+  long highestPrice() {
+    long highest = canMiss() ? missingPrice : 1;
+    for (long p : price) {
+      highest = Math.max(highest, p);
+    }
+    return highest;
   }
 
   /** The plan in the problem's own order and words. */
-  CuttingSolution solution(Plan plan, long lowerBound) {
+  CuttingSolution solution(Plan plan, long bound) {
     var patterns = new ArrayList<CuttingSolution.Pattern>();
     int[] left = problem.demands().stream().mapToInt(CuttingProblem.Demand::count).toArray();
     for (var cut : plan.cuts()) {
@@ -117,6 +150,8 @@ final class Job {
               stockAt[cut.stock()], IntStream.of(pieces).boxed().toList(), cut.times()));
     }
     List<Integer> missing = IntStream.of(left).boxed().toList();
-    return new CuttingSolution(patterns, missing, plan.cost(this), lowerBound);
+    long cost = plan.price(this);
+    long lowerBound = Math.max(0, bound - (plan.cost(this) - cost));
+    return new CuttingSolution(patterns, missing, cost, lowerBound);
   }
 }

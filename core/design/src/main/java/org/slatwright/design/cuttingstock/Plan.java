@@ -46,11 +46,22 @@ record Plan(List<Cut> cuts) {
   }
 
   /** The price of all stock lengths cut. */
-  long cost(Job job) {
+  long price(Job job) {
     long sum = 0;
     for (var cut : cuts) {
       sum += job.price[cut.stock()] * cut.times();
     }
     return sum;
+  }
+
+  /** The price, and that of the missing pieces. */
+  long cost(Job job) {
+    long missing = job.pieces();
+    for (var cut : cuts) {
+      for (int n : cut.pieces()) {
+        missing -= (long) n * cut.times();
+      }
+    }
+    return price(job) + missing * job.missingPrice;
   }
 }

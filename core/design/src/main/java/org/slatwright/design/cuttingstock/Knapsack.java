@@ -1,0 +1,181 @@
+package org.slatwright.design.cuttingstock;
+
+/**
+ * The pieces of most worth that fit a stock length, each kind at most so often: the bounded
+ * knapsack problem, exact in whole numbers. By branch and bound over the kinds in the order of
+ * worth for weight (Gilmore and Gomory 1963; Martello and Toth 1990), which does not mind how large
+ * the weights are. When that takes longer than a table of all capacities would, and one is small
+ * enough, the table is made (dynamic programming, Bellman 1957).
+ */
+final class Knapsack {
+
+  private static final long LARGEST_TABLE = 4_000_000;
+
+  /** Takes rounding of the bound in {@code double} to the safe side. */
+  private static final double SAFE = 1 + 1e-14;
+
+  private final long[] weight;
+  private final int[] order;
+  private final double[] ratio;
+  private final long[] lightest;
+  private final Work work;
+
+  private long[] worth = new long[0];
+  private int[] most = new int[0];
+  private int candidates;
+
+  private int[] taken = new int[0];
+  private int[] bestTaken = new int[0];
+  private long best;
+  private long patience;
+  private boolean preferTable;
+
+  Knapsack(long[] weight, Work work) {
+    this.weight = weight;
+    this.work = work;
+    this.order = new int[weight.length];
+    for (int i = 0; i < weight.length; i++) {
+      order[i] = i;
+    }
+    this.ratio = new double[weight.length];
+    this.lightest = new long[weight.length + 1];
+  }
+
+  /** Sets what pieces are worth, at least 0, and how many there may be. */
+  void value(long[] worth, int[] most) {
+    this.worth = worth;
+    this.most = most;
+    double[] key = new double[weight.length];
+    for (int i = 0; i < weight.length; i++) {
+      key[i] = most[i] > 0 ? (double) worth[i] / weight[i] : 0;
+    }
+    for (int at = 1; at < order.length; at++) {
+      int kind = order[at];
+      int to = at;
+      while (to > 0 && before(key, kind, order[to - 1])) {
+        order[to] = order[--to];
+      }
+      order[to] = kind;
+    }
+    candidates = 0;
+    while (candidates < order.length && key[order[candidates]] > 0) {
+      ratio[candidates] = key[order[candidates]] * SAFE;
+      candidates++;
+    }
+    lightest[candidates] = Long.MAX_VALUE;
+    for (int at = candidates - 1; at >= 0; at--) {
+      lightest[at] = Math.min(lightest[at + 1], weight[order[at]]);
+    }
+  }
+
+  private static boolean before(double[] key, int one, int other) {
+    return key[one] > key[other] || key[one] == key[other] && one < other;
+  }
+
+  /**
+   * The most that pieces within a capacity are worth, if that is more than a floor, else the floor.
+   * The pieces are those of {@link #pieces}.
+   */
+  long best(long capacity, long floor) {
+    taken = new int[weight.length];
+    bestTaken = new int[weight.length];
+    best = floor;
+    long table = capacity < LARGEST_TABLE ? tableSize(capacity) : Long.MAX_VALUE;
+    boolean hasTable = table < LARGEST_TABLE;
+    if (!(preferTable && hasTable)) {
+      long given = hasTable ? Math.max(20_000, table / 2) : Math.max(0, work.left());
+      patience = given;
+      search(0, capacity, 0);
+      work.spend(given - patience);
+      if (patience > 0 || !hasTable) {
+        return best;
+      }
+      preferTable = table < 400_000;
+      best = floor;
+      bestTaken = new int[weight.length];
+    }
+    work.spend(table);
+    fill((int) capacity);
+    return best;
+  }
+
+  /** Whether the last search was finished, so that nothing is worth more. */
+  boolean isFinished() {
+    return !work.isOver();
+  }
+
+  /** How many of each kind the last {@link #best} takes; none when nothing is above the floor. */
+  int[] pieces() {
+    return bestTaken;
+  }
+
+  private void search(int from, long room, long value) {
+    if (value > best) {
+      best = value;
+      System.arraycopy(taken, 0, bestTaken, 0, taken.length);
+    }
+    for (int at = from; at < candidates && room >= lightest[at]; at++) {
+      if (value + (long) (room * ratio[at]) <= best || --patience < 0) {
+        return;
+      }
+      int kind = order[at];
+      if (weight[kind] <= room) {
+        for (int n = (int) Math.min(most[kind], room / weight[kind]); n > 0; n--) {
+          taken[kind] = n;
+          search(at + 1, room - n * weight[kind], value + n * worth[kind]);
+        }
+        taken[kind] = 0;
+      }
+    }
+  }
+
+  private long tableSize(long capacity) {
+    long parts = 0;
+    for (int at = 0; at < candidates; at++) {
+      long n = Math.min(most[order[at]], capacity / weight[order[at]]);
+      parts += 64 - Long.numberOfLeadingZeros(n);
+    }
+    return parts * (capacity + 1);
+  }
+
+  private void fill(int capacity) {
+    long[] value = new long[capacity + 1];
+    int parts = (int) (tableSize(capacity) / (capacity + 1));
+    long[][] takes = new long[parts][];
+    int[] partKind = new int[parts];
+    int[] partCount = new int[parts];
+    int part = 0;
+    for (int at = 0; at < candidates; at++) {
+      int kind = order[at];
+      long left = Math.min(most[kind], capacity / weight[kind]);
+      for (int count = 1; left > 0; count *= 2) {
+        int n = (int) Math.min(count, left);
+        left -= n;
+        takes[part] = new long[capacity / 64 + 1];
+        partKind[part] = kind;
+        partCount[part] = n;
+        int heavy = (int) (n * weight[kind]);
+        long gain = n * worth[kind];
+        for (int c = capacity; c >= heavy; c--) {
+          long other = value[c - heavy] + gain;
+          if (other > value[c]) {
+            value[c] = other;
+            takes[part][c >> 6] |= 1L << c;
+          }
+        }
+        part++;
+      }
+    }
+    if (value[capacity] <= best) {
+      return;
+    }
+    best = value[capacity];
+    int room = capacity;
+    for (int p = part - 1; p >= 0; p--) {
+      if ((takes[p][room >> 6] >> room & 1) != 0) {
+        bestTaken[partKind[p]] += partCount[p];
+        room -= (int) (partCount[p] * weight[partKind[p]]);
+      }
+    }
+  }
+}
