@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -89,6 +90,12 @@ final class JsonWriter {
   /** A count. */
   void whole(String key, long value) throws IOException {
     json.writeNumberField(key, value);
+  }
+
+  /** Exact, with the digits that it has. */
+  void decimal(String key, BigDecimal value) throws IOException {
+    json.writeFieldName(key);
+    json.writeNumber(value.toPlainString());
   }
 
   /** Yes or no. */

@@ -33,6 +33,7 @@ final class PlanJson {
     json.objects("chains", plan.chains(), this::chain);
     new AssemblyJson(json).write(plan.assembly());
     json.objects("cutList", plan.cutList(), this::cutLine);
+    json.object("cutting", () -> new CuttingJson(json).cutting(plan.cutting()));
     QuantitiesJson quantities = new QuantitiesJson(json);
     json.object("quantities", () -> quantities.quantities(plan.quantities()));
     json.objects("fits", plan.fits(), quantities::fit);

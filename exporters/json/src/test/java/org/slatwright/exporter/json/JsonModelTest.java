@@ -136,6 +136,38 @@ class JsonModelTest {
 
   @ParameterizedTest
   @MethodSource("plans")
+  void everyMarkAtTheSawIsDeclared(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan);
+    JsonNode cutting = read.get("cutting");
+    Set<String> parts = names(read.get("parts"), "mark");
+    Set<String> spares = names(cutting.get("spares"), "mark");
+    for (JsonNode timber : cutting.get("timbers")) {
+      Set<String> boards =
+          Written.each(timber.get("boards"))
+              .flatMap(board -> Written.each(board.get("marks")))
+              .map(JsonNode::asString)
+              .collect(Collectors.toSet());
+      Set<String> cut =
+          Written.each(timber.get("boards"))
+              .flatMap(board -> Written.each(board.get("cuts")))
+              .peek(c -> assertEquals(c.get("spare").asBoolean(), spares.contains(mark(c))))
+              .map(JsonModelTest::mark)
+              .collect(Collectors.toSet());
+      for (JsonNode setting : timber.get("settings")) {
+        assertTrue(boards.containsAll(names(setting.get("works"), "board")));
+        assertTrue(cut.containsAll(names(setting.get("works"), "piece")));
+      }
+      cut.removeAll(spares);
+      assertTrue(parts.containsAll(cut), cut::toString);
+      assertTrue(parts.containsAll(names(timber.get("missing"), "mark")));
+    }
+    for (JsonNode shelf : cutting.get("shelves")) {
+      shelf.get("marks").forEach(mark -> assertTrue(parts.contains(mark.asString())));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
   void theFindingsAreWordForWord(Plan plan) throws IOException, ExportException {
     JsonNode read = Written.plan(plan);
     assertEquals(
@@ -293,6 +325,10 @@ class JsonModelTest {
 
   private static Set<String> names(JsonNode list, String key) {
     return Written.each(list).map(node -> node.get(key).asString()).collect(Collectors.toSet());
+  }
+
+  private static String mark(JsonNode node) {
+    return node.get("mark").asString();
   }
 
   private static List<String> texts(JsonNode node, String... keys) {

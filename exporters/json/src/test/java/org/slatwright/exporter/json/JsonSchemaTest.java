@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.plan.Plan;
+import org.slatwright.testkit.SamplePlans;
 import org.slatwright.testkit.WareRack;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -30,7 +31,12 @@ class JsonSchemaTest {
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
   private static final Schema SCHEMA =
       REGISTRY.getSchema(JsonExporter.class.getResourceAsStream(JsonExporter.SCHEMA));
-  private static final Set<String> OPTIONAL = Set.of("jig", "depth");
+  private static final Set<String> OPTIONAL = Set.of("jig", "price", "cost");
+
+  /** Between them they have everything that a file can hold, where it is optional too. */
+  static Stream<Plan> whole() {
+    return Stream.of(WareRack.inMillimetres(), SamplePlans.everyKind());
+  }
 
   static Stream<Plan> plans() {
     return Written.anyPlan();
@@ -58,23 +64,25 @@ class JsonSchemaTest {
     assertEquals(List.of(), meta.validate(schema, InputFormat.JSON));
   }
 
-  @Test
-  void whateverIsLeftOutIsMissed() throws IOException, ExportException {
-    JsonNode plan = Written.plan(WareRack.inMillimetres());
+  @ParameterizedTest
+  @MethodSource("whole")
+  void whateverIsLeftOutIsMissed(Plan written) throws IOException, ExportException {
+    JsonNode plan = Written.plan(written);
     for (ObjectNode object : distinctObjects(plan).toList()) {
       for (String key : List.copyOf(object.propertyNames())) {
-        // A hole may be drilled right through, but it has its depth all the same.
-        boolean optional = OPTIONAL.contains(key) && !object.has("through");
-        JsonNode value = object.remove(key);
+        JsonNode value = object.get(key);
+        boolean optional = isOptional(object, key);
+        object.remove(key);
         assertEquals(optional, SCHEMA.validate(plan).isEmpty(), () -> "without " + key + object);
         object.set(key, value);
       }
     }
   }
 
-  @Test
-  void whateverIsAddedIsRefused() throws IOException, ExportException {
-    JsonNode plan = Written.plan(WareRack.inMillimetres());
+  @ParameterizedTest
+  @MethodSource("whole")
+  void whateverIsAddedIsRefused(Plan written) throws IOException, ExportException {
+    JsonNode plan = Written.plan(written);
     for (ObjectNode object : distinctObjects(plan).toList()) {
       object.put("surprise", 1);
       assertFalse(SCHEMA.validate(plan).isEmpty(), object::toString);
@@ -82,9 +90,10 @@ class JsonSchemaTest {
     }
   }
 
-  @Test
-  void whateverIsOfAnotherKindIsRefused() throws IOException, ExportException {
-    JsonNode plan = Written.plan(WareRack.inMillimetres());
+  @ParameterizedTest
+  @MethodSource("whole")
+  void whateverIsOfAnotherKindIsRefused(Plan written) throws IOException, ExportException {
+    JsonNode plan = Written.plan(written);
     for (ObjectNode object : distinctObjects(plan).toList()) {
       for (String key : List.copyOf(object.propertyNames())) {
         JsonNode value = object.get(key);
@@ -103,6 +112,9 @@ class JsonSchemaTest {
     "/findings/0/severity, fatal",
     "/unit, in",
     "/parts/0/shape/length, 600 mm",
+    "/cutting/timbers/0/stock, plywood",
+    "/cutting/timbers/0/boards/0/source, stolen",
+    "/cutting/cost, 10.30",
   })
   void aWordThatIsNotKnownIsRefused(String path, String word) throws IOException, ExportException {
     JsonNode plan = Written.plan(WareRack.inMillimetres());
@@ -111,6 +123,18 @@ class JsonSchemaTest {
     assertTrue(object.has(path.substring(slash + 1)), path);
     object.put(path.substring(slash + 1), word);
     assertFalse(SCHEMA.validate(plan).isEmpty());
+  }
+
+  private static boolean isOptional(ObjectNode object, String key) {
+    return switch (key) {
+      // A brad has no length to buy; a part has one.
+      case "length" -> object.has("what");
+      // A hole may be drilled right through, but it has its depth all the same.
+      case "depth" -> !object.has("through");
+      // Nothing fits on top of what is open above.
+      case "high", "spareAbove" -> object.has("thing");
+      default -> OPTIONAL.contains(key);
+    };
   }
 
   /** The plan itself and every object in it; of a list, the first of each kind. */
