@@ -16,6 +16,9 @@ final class BranchAndBound {
 
   private static final double NEARLY = 1e-6;
 
+  /** Multipliers that could overflow a sum are given up. */
+  private static final long LARGEST = 1L << 52;
+
   private final ColumnGeneration generation;
   private final LinearProgram program;
   private final Job job;
@@ -101,7 +104,7 @@ final class BranchAndBound {
   private boolean isImpossible() {
     double[] duals = program.duals();
     double[] ray = program.ray();
-    for (double times = 1; times < 1e7; times *= 10) {
+    for (double times = 1.0 / 1024; times < 1e6; times *= 4) {
       double[] sum = duals.clone();
       for (int r = 0; r < sum.length; r++) {
         sum[r] += times * ray[r];
@@ -125,10 +128,11 @@ final class BranchAndBound {
           || y[r] > 0 && rowLow[r] == Double.NEGATIVE_INFINITY) {
         y[r] = 0;
       }
-      if (Math.abs(y[r]) > Long.MAX_VALUE >> 16) {
+      long end = (long) (y[r] < 0 ? rowHigh[r] : rowLow[r]);
+      if (Math.abs(y[r]) > LARGEST / (1 + end)) {
         return false;
       }
-      bound += y[r] * (long) (y[r] < 0 ? rowHigh[r] : rowLow[r]);
+      bound += y[r] * end;
     }
     long[] reduced = new long[patterns];
     for (int p = 0; p < patterns; p++) {
@@ -149,9 +153,14 @@ final class BranchAndBound {
     work.spend(patterns * 12L);
     for (int p = 0; p < patterns; p++) {
       int v = generation.variable(p);
-      bound +=
-          (long) (reduced[p] > 0 ? program.low(v) : Math.min(program.high(v), most[p]))
-              * reduced[p];
+      if (reduced[p] > 0) {
+        bound += (long) program.low(v) * reduced[p];
+      } else if (reduced[p] < 0) {
+        bound += (long) Math.min(program.high(v), most[p]) * Math.max(-LARGEST, reduced[p]);
+      }
+      if (bound < -LARGEST) {
+        return false;
+      }
     }
     if (bound > goal) {
       return true;
