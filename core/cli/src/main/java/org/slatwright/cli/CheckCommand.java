@@ -12,8 +12,8 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     description = {
       "Says what the maker should know before the first cut: errors first, then warnings and"
-          + " notes. Then what the rack weighs and uses up, the sizes that were solved, and what"
-          + " goes on each shelf.",
+          + " notes. Then what the rack weighs and uses up, what to buy, the sizes that were"
+          + " solved, and what goes on each shelf.",
       "Ends with status 1 when something is an error."
     })
 final class CheckCommand implements Callable<Integer> {
@@ -31,6 +31,7 @@ final class CheckCommand implements Callable<Integer> {
     Plan plan = rack.plan(session);
     print(FindingText.of(plan.findings()));
     print(QuantityText.of(plan));
+    print(BuyingText.of(plan));
     print(ChainText.of(plan));
     FitText.of(plan).forEach(session.out()::println);
     return ExitStatus.of(plan).code();

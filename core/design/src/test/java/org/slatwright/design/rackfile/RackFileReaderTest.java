@@ -40,6 +40,11 @@ class RackFileReaderTest {
         file.holds().get(0));
     assertEquals(
         new Section(Length.mm(44), Length.mm(70)), file.timber().railSection().get().value());
+    RackFile.StockLength rails = file.timber().rails().get().lengths().get(0);
+    assertEquals(Length.mm(3000), rails.length().value());
+    assertEquals(Optional.of(new BigDecimal("9.90")), rails.price());
+    assertEquals(Optional.of(4), rails.onHand());
+    assertEquals(Optional.of(new BigDecimal("1.60")), file.timber().dowel().price());
     assertEquals("norway spruce", file.timber().frame().species().get().value());
     assertEquals(
         List.of(Optional.of(new BigDecimal("5.90")), Optional.empty()),
@@ -58,6 +63,7 @@ class RackFileReaderTest {
     assertEquals(new RackFile.Top.Flush(), rack.top().get().value());
     assertEquals(
         new RackFile.Range(Length.mm(3), Length.mm(20)), file.slats().gapRange().get().value());
+    assertEquals(Length.roundedMm(1.5), file.slats().thicknessStep());
     assertEquals(
         Optional.of(new RackFile.Cutter.Router(Length.roundedMm(3.175))), file.shop().cutter());
     assertEquals(new Mass(15_000), file.load().perShelf().get().value());
@@ -105,6 +111,7 @@ class RackFileReaderTest {
     assertEquals(Length.inches(1, 8), file.shop().kerf());
     assertEquals(Length.inches(3, 8), file.shop().endTrim());
     assertEquals(Length.inches(1, 4), file.shop().jigSheet().value());
+    assertEquals(Length.inches(1, 16), file.slats().thicknessStep());
     assertEquals(Paper.LETTER, file.shop().paper());
     assertEquals(Length.inches(945, 16), file.rack().upright().get().value());
     assertEquals(Length.mm(100), file.rack().foot().get().value());
