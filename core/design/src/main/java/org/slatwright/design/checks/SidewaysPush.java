@@ -7,6 +7,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.api.plan.Finding;
@@ -115,14 +116,16 @@ final class SidewaysPush implements FixingLimit {
             .average()
             .orElseThrow();
     return new Bearing(
-        pull * fasteners.size(), opening(rack, middle - left), opening(rack, right - middle));
+        pull * fasteners.size(),
+        opening(rack, slat, middle - left),
+        opening(rack, slat, right - middle));
   }
 
-  private static OpeningJoint opening(Rack rack, double reach) {
+  private static OpeningJoint opening(Rack rack, Box slat, double reach) {
     double pressed =
         Math.min(
             Strength.pressedAtAPush(rack.timber(), rack.climate()),
             Strength.pressedAtAPush(rack.slatTimber(), rack.climate()));
-    return new OpeningJoint(Math.max(0, reach), rack.slats().width().inMm(), pressed);
+    return new OpeningJoint(Math.max(0, reach), slat.size(Axis.Y).inMm(), pressed);
   }
 }

@@ -13,7 +13,10 @@ public final class Framing {
 
   private Framing() {}
 
-  /** The assembly of a solved rack. */
+  /**
+   * The assembly of a solved rack. Its shelves, each a group, hold the slats in the order of {@link
+   * Rack#rows}, those of a row from the front back.
+   */
   public static Assembly frame(Rack rack) {
     Grid grid = new Grid(rack);
     PartSet parts = PartSet.of(rack, grid);

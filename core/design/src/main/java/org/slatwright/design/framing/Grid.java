@@ -1,10 +1,10 @@
 package org.slatwright.design.framing;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /** Where the frames, rails and slats of a rack stand, in rack coordinates. */
 record Grid(Rack rack) {
@@ -59,13 +59,9 @@ record Grid(Rack rack) {
     return railUnderside(shelf).plus(rack.rail().height());
   }
 
-  /** The front edge of each slat of a shelf. */
-  List<Length> slatFronts() {
-    Rack.SlatRow row = rack.slats();
-    Length first = railFront().plus(row.frontMargin());
-    return IntStream.range(0, row.count())
-        .mapToObj(i -> first.plus(row.width().plus(row.gap()).times(i)))
-        .toList();
+  /** The front edge of each slat of a row. */
+  List<Length> slatFronts(ShelfRow row) {
+    return row.fronts().stream().map(railFront()::plus).toList();
   }
 
   /** The left end of the slats of a bay; of the first one when they run through. */

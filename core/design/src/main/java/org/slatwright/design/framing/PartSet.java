@@ -1,6 +1,8 @@
 package org.slatwright.design.framing;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
@@ -13,6 +15,7 @@ import org.slatwright.api.model.Role;
 import org.slatwright.api.model.Shape;
 import org.slatwright.api.model.Stock;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /**
  * The unique parts of a rack.
@@ -20,12 +23,19 @@ import org.slatwright.design.sizing.Rack;
  * <p>All uprights are one part: drilled through in the middle of their width, a left one is a right
  * one turned about, and the rear one faces backwards.
  *
- * @param slats one for each different length
+ * @param slats one for each different length and section, the longest first, then the widest, then
+ *     the thickest
  */
 record PartSet(Part upright, Part rail, List<Part> slats, Part dowel) {
 
   /** Dowels are bought as turned hardwood; the rack file names no species for them. */
   private static final String DOWEL_TIMBER = "hardwood";
+
+  private static final Comparator<Shape> LARGEST_FIRST =
+      Comparator.comparing(Shape::length)
+          .thenComparing(Shape::width)
+          .thenComparing(Shape::thickness)
+          .reversed();
 
   static PartSet of(Rack rack, Grid grid) {
     return new PartSet(upright(rack, grid), rail(rack, grid), slats(rack), dowel(rack));
@@ -37,12 +47,10 @@ record PartSet(Part upright, Part rail, List<Part> slats, Part dowel) {
         .toList();
   }
 
-  /** The slat part of that length. */
-  Part slat(Length length) {
-    return slats.stream()
-        .filter(part -> part.shape().length().equals(length))
-        .findFirst()
-        .orElseThrow();
+  /** The slat part of that length and section. */
+  Part slat(Length length, ShelfRow.Slat slat) {
+    Shape.Bar bar = bar(length, slat);
+    return slats.stream().filter(part -> part.shape().equals(bar)).findFirst().orElseThrow();
   }
 
   private static Part upright(Rack rack, Grid grid) {
@@ -102,24 +110,31 @@ record PartSet(Part upright, Part rail, List<Part> slats, Part dowel) {
   }
 
   private static List<Part> slats(Rack rack) {
-    Rack.SlatRow row = rack.slats();
-    List<Length> different = row.lengths().stream().distinct().toList();
+    List<Shape> all = rack.rows().stream().flatMap(PartSet::bars).toList();
+    List<Shape> different = all.stream().distinct().sorted(LARGEST_FIRST).toList();
     List<Part> parts = new ArrayList<>();
-    for (Length length : different) {
-      int runs = (int) row.lengths().stream().filter(length::equals).count();
+    for (Shape bar : different) {
       boolean alone = different.size() == 1;
       parts.add(
           new Part(
               alone ? "S" : "S" + (parts.size() + 1),
               "slat",
               Role.SLAT,
-              new Shape.Bar(length, row.width(), row.thickness()),
+              bar,
               new Material(Stock.SLAT, rack.species()),
               Grain.ALONG_LENGTH,
               List.of(),
-              runs * row.count() * rack.shelves()));
+              Collections.frequency(all, bar)));
     }
     return List.copyOf(parts);
+  }
+
+  private static Stream<Shape> bars(ShelfRow row) {
+    return row.slats().stream().map(slat -> bar(row.length(), slat));
+  }
+
+  private static Shape.Bar bar(Length length, ShelfRow.Slat slat) {
+    return new Shape.Bar(length, slat.width(), slat.thickness());
   }
 
   private static Part dowel(Rack rack) {

@@ -12,6 +12,7 @@ import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Placement;
 import org.slatwright.api.model.Point3;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /** Lays the slats of each shelf, from the floor up, and fastens them to the rails they cross. */
 final class ShelfBuilder {
@@ -43,20 +44,23 @@ final class ShelfBuilder {
   }
 
   Group build(int shelf) {
-    List<Length> lengths = rack.slats().lengths();
     List<Piece> slats = new ArrayList<>();
-    for (int run = 0; run < lengths.size(); run++) {
-      for (Length front : grid.slatFronts()) {
-        Point3 corner = new Point3(grid.slatLeft(run), front, grid.slatUnderside(shelf));
-        Part part = parts.slat(lengths.get(run));
-        Piece slat =
-            new Piece(
-                ids.next(part), part, new Placement(corner, Direction.PLUS_X, Direction.PLUS_Y));
-        slats.add(slat);
-        fasten(slat, shelf);
-      }
-    }
+    rack.rows().stream().filter(row -> row.shelf() == shelf).forEach(row -> lay(row, slats));
     return new Group("shelf-" + (shelf + 1), Group.Kind.SHELF, slats);
+  }
+
+  private void lay(ShelfRow row, List<Piece> slats) {
+    List<Length> fronts = grid.slatFronts(row);
+    for (int i = 0; i < row.slats().size(); i++) {
+      Point3 corner =
+          new Point3(grid.slatLeft(row.run()), fronts.get(i), grid.slatUnderside(row.shelf()));
+      Part part = parts.slat(row.length(), row.slats().get(i));
+      Piece slat =
+          new Piece(
+              ids.next(part), part, new Placement(corner, Direction.PLUS_X, Direction.PLUS_Y));
+      slats.add(slat);
+      fasten(slat, row.shelf());
+    }
   }
 
   private void fasten(Piece slat, int shelf) {
@@ -73,7 +77,7 @@ final class ShelfBuilder {
     Box top = slat.box();
     int count = rack.fixing().perEnd();
     for (int i = 0; i < count; i++) {
-      Length back = rack.slats().width().times(2L * i + 1).dividedBy(2L * count);
+      Length back = slat.part().shape().width().times(2L * i + 1).dividedBy(2L * count);
       Point3 head = new Point3(across(slat, rail, i), top.low().y().plus(back), top.high().z());
       fasteners.add(
           new Fastener(

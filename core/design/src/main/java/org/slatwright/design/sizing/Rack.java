@@ -3,6 +3,7 @@ package org.slatwright.design.sizing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Mass;
@@ -203,6 +204,23 @@ public record Rack(
   /** How many shelves: one more than openings. */
   public int shelves() {
     return openings.size() + 1;
+  }
+
+  /** Every row of slats as it lies: shelves from the floor up, the runs of each from the left. */
+  public List<ShelfRow> rows() {
+    return boardChoice
+        .map(choice -> choice.rows().stream().map(ShelfRow::chosen).toList())
+        .orElseGet(this::evenRows);
+  }
+
+  private List<ShelfRow> evenRows() {
+    return IntStream.range(0, shelves())
+        .boxed()
+        .flatMap(
+            shelf ->
+                IntStream.range(0, slats.lengths().size())
+                    .mapToObj(run -> ShelfRow.even(shelf, run, slats)))
+        .toList();
   }
 
   /** Front to back over both uprights. */
