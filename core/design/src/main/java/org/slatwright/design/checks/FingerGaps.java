@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 import org.slatwright.design.sizing.Spelling;
 
 /**
@@ -17,20 +18,27 @@ final class FingerGaps implements Rule {
 
   @Override
   public Stream<Finding> check(Design design) {
-    Rack.SlatRow row = design.rack().slats();
-    boolean holds =
-        row.count() > 1 && row.gap().isMoreThan(HOLDS_FROM) && row.gap().isLessThan(HOLDS_TO);
-    return holds ? Stream.of(finding(design.rack())) : Stream.empty();
+    return design.rack().rows().stream()
+        .filter(FingerGaps::holds)
+        .findFirst()
+        .map(row -> finding(design.rack(), row))
+        .stream();
   }
 
-  private static Finding finding(Rack rack) {
+  private static boolean holds(ShelfRow row) {
+    return row.slats().size() > 1
+        && row.gap().isMoreThan(HOLDS_FROM)
+        && row.gap().isLessThan(HOLDS_TO);
+  }
+
+  private static Finding finding(Rack rack, ShelfRow row) {
     Figures figures = new Figures(rack.units());
     return new Finding(
         Finding.Severity.NOTE,
         "finger-gaps",
         "slats.gap",
         "the gaps between the slats can hold the finger of a child",
-        figures.length(rack.slats().gap()),
+        figures.length(row.gap()),
         "not between " + figures.bit(HOLDS_FROM.inMm()) + " and " + figures.bit(HOLDS_TO.inMm()),
         "where children come near, set slats.gap="
             + new Spelling(rack.units()).length(narrower(rack)),

@@ -1,11 +1,13 @@
 package org.slatwright.design.checks;
 
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.mechanics.Moisture;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Rack.SlatRow;
+import org.slatwright.design.sizing.ShelfRow;
 import org.slatwright.design.sizing.Spelling;
 
 /**
@@ -41,16 +43,28 @@ final class SlatGaps implements Rule {
             "Wood Handbook, chapter 13"));
   }
 
-  /** The least gap left, in mm; with one slat the room to both uprights; negative when pressed. */
   private static double left(Rack rack) {
-    SlatRow row = rack.slats();
-    double swelling = swelling(rack);
-    if (row.count() == 1) {
-      return row.frontMargin().plus(row.backMargin()).inMm() - swelling;
+    return rack.rows().stream().mapToDouble(row -> left(rack, row)).min().orElseThrow();
+  }
+
+  /** The least gap left, in mm; with one slat the room to both uprights; negative when pressed. */
+  private static double left(Rack rack, ShelfRow row) {
+    double[] swelling =
+        row.slats().stream().mapToDouble(slat -> swelling(rack, slat.width())).toArray();
+    int last = swelling.length - 1;
+    if (last == 0) {
+      return row.frontMargin().plus(row.backMargin()).inMm() - swelling[0];
     }
-    double front = push(row.frontMargin(), swelling);
-    double back = push(row.backMargin(), swelling);
-    return row.gap().inMm() - swelling - (row.count() == 2 ? front + back : Math.max(front, back));
+    double front = push(row.frontMargin(), swelling[0]);
+    double back = push(row.backMargin(), swelling[last]);
+    return IntStream.range(0, last)
+        .mapToDouble(
+            i ->
+                row.gap().inMm()
+                    - (swelling[i] + swelling[i + 1]) / 2
+                    - ((i == 0 ? front : 0) + (i == last - 1 ? back : 0)))
+        .min()
+        .orElseThrow();
   }
 
   /** How far an end slat is moved by the upright. */
@@ -58,9 +72,9 @@ final class SlatGaps implements Rule {
     return Math.max(0, swelling / 2 - margin.inMm());
   }
 
-  private static double swelling(Rack rack) {
+  private static double swelling(Rack rack, Length width) {
     return Moisture.change(
-        rack.slats().width().inMm(),
+        width.inMm(),
         rack.slatTimber().species().tangential(),
         rack.climate().usual(),
         rack.climate().dampest());
@@ -71,10 +85,10 @@ final class SlatGaps implements Rule {
     Spelling spelling = new Spelling(rack.units());
     SlatRow row = rack.slats();
     if (row.count() == 1) {
-      Length rail = row.width().plus(justAbove(rack, swelling(rack)));
+      Length rail = row.width().plus(justAbove(rack, swelling(rack, row.width())));
       return "set rack.rail-length=" + spelling.length(rail);
     }
-    Length enough = justAbove(rack, 2 * swelling(rack));
+    Length enough = justAbove(rack, 2 * swelling(rack, row.width()));
     Length gap =
         row.gapRange()
             .map(range -> Length.max(enough, range.from().snappedUp(rack.increment())))
