@@ -46,10 +46,18 @@ final class FixingWithdrawal implements FixingLimit {
   /** N on each of them. */
   private static double lift(Design design) {
     Rack rack = design.rack();
-    int rows = Math.min(TWO_HANDS, rack.slats().count());
+    int rows = Math.min(TWO_HANDS, fewestOnTop(rack));
     int bearings = rack.slats().lengths().size() == 1 ? rack.frames() : 2 * rack.bays();
     double weight = design.quantities().mass().kg() * Tipping.GRAVITY;
     return weight / (rows * bearings * rack.fixing().perEnd());
+  }
+
+  private static int fewestOnTop(Rack rack) {
+    return rack.rows().stream()
+        .filter(row -> row.shelf() == rack.shelves() - 1)
+        .mapToInt(row -> row.slats().size())
+        .min()
+        .orElseThrow();
   }
 
   private static Finding prising(Design design) {

@@ -56,9 +56,11 @@ enum Way {
             * rack.shelves()
             * section(rack.rail().width(), rack.rail().height())
             * rack.timber().species().density(rack.climate().usual())
-        : rack.slats().count()
-            * rack.shelves()
-            * section(rack.slats().width(), rack.slats().thickness())
+        : rack.rows().stream()
+                .filter(row -> row.run() == 0)
+                .flatMap(row -> row.slats().stream())
+                .mapToDouble(slat -> section(slat.width(), slat.thickness()))
+                .sum()
             * rack.slatTimber().species().density(rack.climate().usual());
   }
 
