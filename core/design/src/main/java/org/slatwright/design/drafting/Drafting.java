@@ -33,6 +33,8 @@ public final class Drafting {
           drawings.add(new JigSheet(rack, made));
           drawings.add(new JigPlatesSheet(rack, made));
         });
+    drawings.addAll(CuttingDiagrams.of(rack, cutting));
+    drawings.addAll(OrderOfCutting.of(rack, cutting));
     int findingsSheet = 1 + drawings.size() + 1;
     Optional<String> found = FindingsNote.of(findings, findingsSheet);
     drawings.add(0, new GeneralArrangement(rack, assembly, found));
