@@ -17,7 +17,7 @@ final class BranchAndBound {
   private static final double NEARLY = 1e-6;
 
   /** Multipliers that could overflow a sum are given up. */
-  private static final long LARGEST = 1L << 52;
+  private static final long LARGEST = 1L << 58;
 
   private final ColumnGeneration generation;
   private final LinearProgram program;
@@ -133,6 +133,9 @@ final class BranchAndBound {
         return false;
       }
       bound += y[r] * end;
+      if (Math.abs(bound) > LARGEST * 4) {
+        return false;
+      }
     }
     long[] reduced = new long[patterns];
     for (int p = 0; p < patterns; p++) {

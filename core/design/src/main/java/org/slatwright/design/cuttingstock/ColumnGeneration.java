@@ -51,7 +51,7 @@ final class ColumnGeneration {
     this.knapsack = new Knapsack(job.weight, work);
     this.highestPrice = job.highestPrice();
     long largest = Math.max(1, Math.multiplyExact(highestPrice, (long) job.pieces()));
-    this.scale = Math.max(1, Math.min(1L << 30, (1L << 54) / largest));
+    this.scale = Math.max(1, Math.min(1L << 30, (1L << 50) / largest));
     this.worth = new long[job.kinds()];
     this.excess = new long[job.stocks()];
     for (int i = 0; i < job.kinds(); i++) {
