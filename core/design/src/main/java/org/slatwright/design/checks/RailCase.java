@@ -1,6 +1,7 @@
 package org.slatwright.design.checks;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Mass;
@@ -10,6 +11,7 @@ import org.slatwright.design.mechanics.PointLoad;
 import org.slatwright.design.mechanics.PointLoaded;
 import org.slatwright.design.mechanics.RectangularSection;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /**
  * The rail that bears most, as a beam between the uprights of its frame, with a load under the
@@ -49,25 +51,28 @@ record RailCase(Rack rack, Length height, Mass load) {
 
   /** Bending stress with the load spread evenly. */
   Reckoned bending() {
-    return Strength.bending(loaded().stress(), rack.timber(), rack.climate());
+    return Strength.bending(worst(PointLoaded::stress), rack.timber(), rack.climate());
   }
 
   /** Shear stress at the ends with the load spread evenly, dowel holes left out. */
   Reckoned shear() {
-    return Strength.shear(loaded().shearStress(), rack.timber(), rack.climate());
+    return Strength.shear(worst(PointLoaded::shearStress), rack.timber(), rack.climate());
   }
 
   /** With the load spread evenly, after years; mm. */
   double sag() {
-    return loaded().sagInTheMiddle() * Creep.factor(rack.climate().creep());
+    return worst(PointLoaded::sagInTheMiddle) * Creep.factor(rack.climate().creep());
   }
 
   /** At the end that bears more, N. */
   double endForce() {
-    double each = Math.max(outer(), inner());
+    return rack.rows().stream().map(this::loads).mapToDouble(this::endForce).max().orElseThrow();
+  }
+
+  private double endForce(List<PointLoad> loads) {
     double front =
-        IntStream.range(0, slats()).mapToDouble(slat -> 1 - middle(slat) / span()).sum() * each;
-    return Math.max(front, slats() * each - front);
+        loads.stream().mapToDouble(load -> (1 - load.at() / span()) * load.force()).sum();
+    return Math.max(front, loads.stream().mapToDouble(PointLoad::force).sum() - front);
   }
 
   /**
@@ -79,48 +84,50 @@ record RailCase(Rack rack, Length height, Mass load) {
   double endTwist() {
     double width = rack.rail().width().inMm();
     boolean meet = rack.slats().lengths().size() > 1;
-    double one = meet ? slat().evenLoad() / 2 * width / 3 : 0;
-    double most = Math.max(outer() * width / 6, one);
-    double each = Math.max(outer(), inner());
-    return endForce() / each * most;
+    double most = Math.max(outer(), meet ? 1 : 0) * width / 6;
+    return endForce() / Math.max(outer(), inner()) * most;
   }
 
-  private int slats() {
-    return rack.slats().count();
-  }
-
-  private PointLoaded loaded() {
+  private double worst(ToDoubleFunction<PointLoaded> effect) {
     RectangularSection section = new RectangularSection(rack.rail().width().inMm(), height.inMm());
     Beam beam = new Beam(section, span(), rack.timber().stiffness());
-    double each = Math.max(outer(), inner());
-    List<PointLoad> loads =
-        IntStream.range(0, rack.slats().count())
-            .mapToObj(slat -> new PointLoad(middle(slat), each))
-            .toList();
-    return new PointLoaded(beam, loads);
+    return rack.rows().stream()
+        .mapToDouble(row -> effect.applyAsDouble(new PointLoaded(beam, loads(row))))
+        .max()
+        .orElseThrow();
   }
 
-  /** From the front upright to the middle of a slat, mm. */
-  private double middle(int slat) {
-    Rack.SlatRow row = rack.slats();
-    Length front = row.frontMargin().plus(row.width().plus(row.gap()).times(slat));
-    return front.plus(row.width().half()).inMm();
+  /** Under the middle of each slat of a row. */
+  private List<PointLoad> loads(ShelfRow row) {
+    double times = Math.max(outer(), inner());
+    SlatCase slat = slat();
+    List<Length> fronts = row.fronts();
+    return IntStream.range(0, fronts.size())
+        .mapToObj(
+            i ->
+                new PointLoad(
+                    fronts.get(i).plus(row.slats().get(i).width().half()).inMm(),
+                    slat.evenLoad(row, i) * times))
+        .toList();
   }
 
-  /** From each slat on a rail at the end of the rack, its overhang loaded like the bay; N. */
+  /**
+   * From each slat on a rail at the end of the rack, its overhang loaded like the bay; times what
+   * it bears in one bay.
+   */
   private double outer() {
     SlatCase slat = slat();
     double reach = slat.reach();
-    return slat.evenLoad() * (0.5 + reach / slat.span() + square(reach / slat.span()) / 2);
+    return 0.5 + reach / slat.span() + square(reach / slat.span()) / 2;
   }
 
-  /** From each slat on a rail between two bays; N. */
+  /** The same on a rail between two bays. */
   private double inner() {
     if (rack.bays() == 1) {
       return 0;
     }
     boolean runsThrough = rack.slats().lengths().size() == 1;
-    return slat().evenLoad() * (runsThrough ? RUNNING_ON : 1);
+    return runsThrough ? RUNNING_ON : 1;
   }
 
   private SlatCase slat() {

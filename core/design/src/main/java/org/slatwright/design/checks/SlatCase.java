@@ -1,5 +1,6 @@
 package org.slatwright.design.checks;
 
+import java.util.stream.IntStream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Mass;
 import org.slatwright.design.mechanics.Beam;
@@ -9,6 +10,7 @@ import org.slatwright.design.mechanics.Overhang;
 import org.slatwright.design.mechanics.RectangularSection;
 import org.slatwright.design.mechanics.Tipping;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /**
  * One slat as a beam, flat, across one bay from the middle of a frame to the middle of the next.
@@ -68,14 +70,37 @@ record SlatCase(
     return overhang.plus(rack.upright().width().minus(rack.rail().width()).half()).inMm();
   }
 
-  /** On a slat in one bay: an equal share of the shelf's load, and its own weight; N. */
+  /**
+   * On the narrowest slat in one bay, as if it bore as much for its width as the slat that bears
+   * most for its own; N.
+   */
   double evenLoad() {
-    return bayLoad() / rack.slats().count() + ownWeight();
+    double perMm =
+        rack.rows().stream()
+            .flatMap(
+                row ->
+                    IntStream.range(0, row.slats().size())
+                        .mapToObj(i -> share(row, i) / row.slats().get(i).width().inMm()))
+            .reduce(0.0, Math::max);
+    return bayLoad() * perMm * narrowest().inMm() + ownWeight(narrowest());
+  }
+
+  /** On a slat of a row: its share of the shelf's load by the width it serves, and its own; N. */
+  double evenLoad(ShelfRow row, int slat) {
+    return bayLoad() * share(row, slat) + ownWeight(row.slats().get(slat).width());
+  }
+
+  /** Of a slat and the gap beside it among all of its row. */
+  private static double share(ShelfRow row, int slat) {
+    double all =
+        row.slats().stream().mapToDouble(each -> each.width().plus(row.gap()).inMm()).sum();
+    return row.slats().get(slat).width().plus(row.gap()).inMm() / all;
   }
 
   /** On one slat: a thing as heavy as all that stands in a bay, on two slats; N. */
   double oneThing() {
-    return bayLoad() / Math.min(SLATS_UNDER_A_THING, rack.slats().count());
+    int fewest = rack.rows().stream().mapToInt(row -> row.slats().size()).min().orElseThrow();
+    return bayLoad() / Math.min(SLATS_UNDER_A_THING, fewest);
   }
 
   /** Bending stress with the load spread evenly. */
@@ -87,7 +112,8 @@ record SlatCase(
   /** Bending stress with one thing in the middle of the span. */
   Reckoned strengthUnderOneThing() {
     double stress =
-        beam().stress(Loading.CENTRE, oneThing()) + beam().stress(Loading.UNIFORM, ownWeight());
+        beam().stress(Loading.CENTRE, oneThing())
+            + beam().stress(Loading.UNIFORM, ownWeight(narrowest()));
     return Strength.bendingUnstated(stress, rack.slatTimber(), rack.climate());
   }
 
@@ -116,16 +142,23 @@ record SlatCase(
     return load.kg() * Tipping.GRAVITY / bays;
   }
 
-  private double ownWeight() {
+  private double ownWeight(Length width) {
     double density = rack.slatTimber().species().density(rack.climate().dampest());
-    double volume = rack.slats().width().inMm() * thickness.inMm() * span();
+    double volume = width.inMm() * thickness.inMm() * span();
     return density * KG_PER_MM3 * volume * Tipping.GRAVITY;
   }
 
   private Beam beam() {
-    RectangularSection section =
-        new RectangularSection(rack.slats().width().inMm(), thickness.inMm());
+    RectangularSection section = new RectangularSection(narrowest().inMm(), thickness.inMm());
     return new Beam(section, span(), rack.slatTimber().stiffness());
+  }
+
+  private Length narrowest() {
+    return rack.rows().stream()
+        .flatMap(row -> row.slats().stream())
+        .map(ShelfRow.Slat::width)
+        .reduce(Length::min)
+        .orElseThrow();
   }
 
   private double creep() {
