@@ -36,7 +36,7 @@ public final class CuttingStock {
     }
     var search = new CuttingStock(job, effort);
     search.run();
-    return job.solution(search.best.plan(), search.bound);
+    return job.solution(Rests.gather(job, search.best.plan()), search.bound);
   }
 
   private void run() {

@@ -11,6 +11,9 @@ final class Knapsack {
 
   private static final long LARGEST_TABLE = 4_000_000;
 
+  /** Additions and the like that a step of the search takes. */
+  private static final long NODE = 8;
+
   /** Takes rounding of the bound in {@code double} to the safe side. */
   private static final double SAFE = 1 + 1e-14;
 
@@ -18,6 +21,7 @@ final class Knapsack {
   private final int[] order;
   private final double[] ratio;
   private final long[] lightest;
+  private final long[] dearest;
   private final Work work;
 
   private long[] worth = new long[0];
@@ -39,6 +43,7 @@ final class Knapsack {
     }
     this.ratio = new double[weight.length];
     this.lightest = new long[weight.length + 1];
+    this.dearest = new long[weight.length + 1];
   }
 
   /** Sets what pieces are worth, at least 0, and how many there may be. */
@@ -63,8 +68,10 @@ final class Knapsack {
       candidates++;
     }
     lightest[candidates] = Long.MAX_VALUE;
+    dearest[candidates] = 0;
     for (int at = candidates - 1; at >= 0; at--) {
       lightest[at] = Math.min(lightest[at + 1], weight[order[at]]);
+      dearest[at] = Math.max(dearest[at + 1], worth[order[at]]);
     }
   }
 
@@ -83,10 +90,10 @@ final class Knapsack {
     long table = capacity < LARGEST_TABLE ? tableSize(capacity) : Long.MAX_VALUE;
     boolean hasTable = table < LARGEST_TABLE;
     if (!(preferTable && hasTable)) {
-      long given = hasTable ? Math.max(20_000, table / 2) : Math.max(0, work.left());
+      long given = hasTable ? Math.max(20_000, table / 2) / NODE : Math.max(0, work.left() / NODE);
       patience = given;
       search(0, capacity, 0);
-      work.spend(given - patience);
+      work.spend((given - patience) * NODE);
       if (patience > 0 || !hasTable) {
         return best;
       }
@@ -115,7 +122,9 @@ final class Knapsack {
       System.arraycopy(taken, 0, bestTaken, 0, taken.length);
     }
     for (int at = from; at < candidates && room >= lightest[at]; at++) {
-      if (value + (long) (room * ratio[at]) <= best || --patience < 0) {
+      if (value + (long) (room * ratio[at]) <= best
+          || value + room / lightest[at] * dearest[at] <= best
+          || --patience < 0) {
         return;
       }
       int kind = order[at];
