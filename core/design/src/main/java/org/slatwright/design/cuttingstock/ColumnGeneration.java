@@ -137,10 +137,12 @@ final class ColumnGeneration {
   /**
    * Solves the program for such demands and stock.
    *
+   * @param rounds how often to make patterns at most
+   * @param reserve the work to leave
    * @return a bound in {@link #scale} of what they cost, exact, at least 0; worths and excess are
    *     those it was reckoned with
    */
-  long solve(int[] demand, int[] available) {
+  long solve(int[] demand, int[] available, int rounds, long reserve) {
     for (int i = 0; i < job.kinds(); i++) {
       program.boundRow(i, demand[i], Double.POSITIVE_INFINITY);
     }
@@ -150,7 +152,7 @@ final class ColumnGeneration {
     long best = 0;
     long[] bestWorth = new long[job.kinds()];
     long[] bestExcess = new long[job.stocks()];
-    while (program.solve() == LinearProgram.End.LEAST) {
+    for (int round = 0; program.solve() == LinearProgram.End.LEAST; round++) {
       boolean grown = price(demand, available);
       if (work.isOver()) {
         break;
@@ -161,7 +163,7 @@ final class ColumnGeneration {
         bestWorth = worth.clone();
         System.arraycopy(excess, 0, bestExcess, 0, excess.length);
       }
-      if (!grown) {
+      if (!grown || round == rounds || work.left() < reserve) {
         break;
       }
     }
@@ -188,7 +190,9 @@ final class ColumnGeneration {
       long charged = Math.max(0, -scaled(duals[stockRow(k)]));
       if (available[k] > 0 && excess[k] > charged + worthwhile) {
         int before = patterns.size();
-        add(Pattern.of(k, knapsack.pieces()));
+        for (int[] pieces : knapsack.found()) {
+          add(Pattern.of(k, pieces));
+        }
         grown |= patterns.size() > before;
       }
     }

@@ -13,6 +13,9 @@ final class Dive {
 
   private static final double NEARLY = 1e-6;
 
+  /** Patterns are made only so often for each choice. */
+  private static final int ROUNDS = 6;
+
   private final ColumnGeneration generation;
   private final Job job;
   private final Best best;
@@ -42,7 +45,7 @@ final class Dive {
     spent = 0;
     int choices = 0;
     while (!work.isOver()) {
-      long bound = generation.solve(demand, available);
+      long bound = generation.solve(demand, available, ROUNDS, 0);
       if (spent - Math.floorDiv(-bound, generation.scale) > best.target() || work.isOver()) {
         return choices;
       }

@@ -1,5 +1,8 @@
 package org.slatwright.design.cuttingstock;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The pieces of most worth that fit a stock length, each kind at most so often: the bounded
  * knapsack problem, exact in whole numbers. By branch and bound over the kinds in the order of
@@ -31,6 +34,7 @@ final class Knapsack {
   private int[] taken = new int[0];
   private int[] bestTaken = new int[0];
   private long best;
+  private final List<int[]> found = new ArrayList<>();
   private long patience;
   private boolean preferTable;
 
@@ -87,6 +91,7 @@ final class Knapsack {
     taken = new int[weight.length];
     bestTaken = new int[weight.length];
     best = floor;
+    found.clear();
     long table = capacity < LARGEST_TABLE ? tableSize(capacity) : Long.MAX_VALUE;
     boolean hasTable = table < LARGEST_TABLE;
     if (!(preferTable && hasTable)) {
@@ -116,10 +121,16 @@ final class Knapsack {
     return bestTaken;
   }
 
+  /** The best that was found last, and some that were the best before. */
+  List<int[]> found() {
+    return found.subList(Math.max(0, found.size() - 4), found.size());
+  }
+
   private void search(int from, long room, long value) {
     if (value > best) {
       best = value;
-      System.arraycopy(taken, 0, bestTaken, 0, taken.length);
+      bestTaken = taken.clone();
+      found.add(bestTaken);
     }
     for (int at = from; at < candidates && room >= lightest[at]; at++) {
       if (value + (long) (room * ratio[at]) <= best
@@ -179,6 +190,7 @@ final class Knapsack {
       return;
     }
     best = value[capacity];
+    found.add(bestTaken);
     int room = capacity;
     for (int p = part - 1; p >= 0; p--) {
       if ((takes[p][room >> 6] >> room & 1) != 0) {

@@ -311,7 +311,7 @@ final class LinearProgram {
       if (!work.spend((long) rows * rows + entries * 2)) {
         return End.STOPPED;
       }
-      int leaving = mostOutside();
+      int leaving = outside(stalled >= STALLED);
       if (leaving < 0) {
         return End.LEAST;
       }
@@ -355,18 +355,19 @@ final class LinearProgram {
     }
   }
 
-  private int mostOutside() {
-    int worst = -1;
+  /** The row furthest outside its range, or where progress has stalled the first (Bland 1977). */
+  private int outside(boolean first) {
+    int chosen = -1;
     double most = TINY;
     for (int r = 0; r < rows; r++) {
       int j = basic[r];
       double outside = Math.max(low[j] - level[r], level[r] - high[j]);
-      if (outside > most) {
+      if (first ? outside > TINY && (chosen < 0 || j < basic[chosen]) : outside > most) {
         most = outside;
-        worst = r;
+        chosen = r;
       }
     }
-    return worst;
+    return chosen;
   }
 
   private End primalMethod() {
