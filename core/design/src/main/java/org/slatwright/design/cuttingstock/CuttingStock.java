@@ -51,7 +51,7 @@ public final class CuttingStock {
       return;
     }
     var generation = new ColumnGeneration(job, work);
-    long scaled = generation.solve(job.demand, job.available, Integer.MAX_VALUE, work.left() / 2);
+    long scaled = generation.solve(job.demand, job.available, Integer.MAX_VALUE, work.left() / 5);
     long[] worth = generation.worth();
     long[] excess = generation.excess();
     raise(-Math.floorDiv(-scaled, generation.scale));
