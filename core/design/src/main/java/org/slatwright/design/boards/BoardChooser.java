@@ -1,6 +1,9 @@
 package org.slatwright.design.boards;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Chooses slats from reclaimed boards. */
 public final class BoardChooser {
@@ -9,10 +12,58 @@ public final class BoardChooser {
 
   /**
    * As many rows as the boards fill, the lower ones first; among such choices the one that rips
-   * fewest slats; among those the one that wastes least. Rows that they do not fill are closed with
-   * slats that are still to be found. The same boards give the same choice.
+   * fewest slats; among those the one that wastes least; among those the one whose rows are most
+   * even in thickness. Rows that they do not fill are closed with slats that are still to be found.
+   * The same boards give the same choice.
+   *
+   * <p>Rows of one length are alike, so that the lower shelves get those that are filled. Where
+   * rows are of several lengths, the choice among as many rows is the one with most rows filled
+   * from the floor up before the first that is not.
+   *
+   * <p>Waste is the area of all boards that are cut into, less the pieces that become slats, less
+   * the rests of clear stretches that are as long as the shortest slat. What is left beside a
+   * ripped slat is not counted: it is as long as a slat, and how wide it is depends on the gap.
+   *
+   * <p>Few rows from few kinds of boards are chosen as well as can be; where there are too many
+   * ways to look at them all, it is the best of those looked at, always the same ones.
+   *
+   * @param boards at least one
+   * @param needs of rows, in any order
+   * @throws IllegalArgumentException when no slats at all, however wide, close such a row
    */
   public static BoardChoice choose(List<Board> boards, List<RowNeed> needs, RowRules rules) {
-    throw new UnsupportedOperationException("being written");
+    Stock stock = Stock.of(boards, needs, rules);
+    List<RowNeed> lowestFirst =
+        needs.stream()
+            .sorted(Comparator.comparing(RowNeed::shelf).thenComparing(RowNeed::run))
+            .toList();
+    List<Integer> lengths =
+        lowestFirst.stream().map(need -> stock.lengths().indexOf(need.length())).toList();
+    List<Draft.Row> filled = new ArrayList<>(new Filling(stock, lengths).rows());
+    Draft draft = new Draft(stock);
+    filled.forEach(draft::fill);
+    List<Draft.Row> rows = new ArrayList<>();
+    for (int length : lengths) {
+      rows.add(next(filled, length, stock, draft));
+    }
+    Layout layout = new Layout(stock, draft, boards);
+    List<BoardChoice.Row> laid =
+        IntStream.range(0, rows.size())
+            .mapToObj(i -> layout.row(lowestFirst.get(i), rows.get(i)))
+            .toList();
+    return new BoardChoice(
+        needs.stream().map(need -> laid.get(lowestFirst.indexOf(need))).toList());
+  }
+
+  private static Draft.Row next(List<Draft.Row> filled, int length, Stock stock, Draft draft) {
+    for (Draft.Row row : filled) {
+      if (row.length() == length) {
+        filled.remove(row);
+        return row;
+      }
+    }
+    Draft.Row closed = MissingSlats.close(stock, draft, length);
+    draft.fill(closed);
+    return closed;
   }
 }

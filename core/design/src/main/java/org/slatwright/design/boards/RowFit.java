@@ -1,0 +1,88 @@
+package org.slatwright.design.boards;
+
+import java.util.Optional;
+import org.slatwright.api.measure.Length;
+
+/**
+ * When a row closes: so many slats, so wide in all, leave room for gaps that are neither too narrow
+ * nor too wide. All in nm.
+ *
+ * <p>No opening is wider than {@link RowRules#mostGap()}, be it between two slats or at the
+ * margins. So a row of one slat closes when each margin is no wider than that. Where the maker gave
+ * the gap itself, nothing says how wide a margin may be, and with boards of a few widths hardly a
+ * row would close within margins of, say, 3 mm: there each margin may be as wide as {@link
+ * #USUAL_MARGIN}.
+ */
+record RowFit(RowRules rules) {
+
+  /** The widest opening that is usual between slats: common practice, no source. */
+  private static final Length USUAL_MARGIN = Length.mm(20);
+
+  /** The gap and what is left at the ends of the rail. */
+  record Spacing(Length gap, Length frontMargin, Length backMargin) {}
+
+  /** The least that slats of a row of {@code count} are wide in all; may be less than zero. */
+  long least(int count) {
+    return rail() - (count - 1) * rules.mostGap().nanometres() - 2 * mostMargin().nanometres();
+  }
+
+  /** The most that slats of a row of {@code count} are wide in all. */
+  long most(int count) {
+    return rail() - (count - 1) * rules.leastGap().nanometres();
+  }
+
+  /** Whether a row of {@code count} slats, so wide in all, closes. */
+  boolean closes(int count, long width) {
+    return allows(count) && width >= least(count) && width <= most(count);
+  }
+
+  /** Whether a row may have so many slats. */
+  boolean allows(int count) {
+    return count > 0 && rules.count().map(fixed -> fixed == count).orElse(true);
+  }
+
+  /** Whether a row may have more slats than that. */
+  boolean allowsMoreThan(int count) {
+    return rules.count().map(fixed -> count < fixed).orElse(true);
+  }
+
+  /** Halfway between the narrowest gap and the widest. */
+  long middleGap() {
+    return rules.leastGap().plus(rules.mostGap()).half().nanometres();
+  }
+
+  long rail() {
+    return rules.rail().nanometres();
+  }
+
+  /**
+   * How the slats of a row that closes lie: even gaps, a multiple of the increment where there is
+   * one; what is left goes to the margins, the larger half to the back.
+   */
+  Spacing spacing(int count, long width) {
+    Length free = rules.rail().minus(new Length(width));
+    if (count == 1) {
+      return margins(Length.ZERO, free);
+    }
+    Length even = Length.min(rules.mostGap(), free.dividedBy(count - 1L));
+    return Optional.of(even.snappedDown(rules.increment()))
+        .filter(gap -> !gap.isLessThan(rules.leastGap()))
+        .map(gap -> margins(gap, free.minus(gap.times(count - 1L))))
+        .filter(spacing -> !spacing.backMargin().isMoreThan(mostMargin()))
+        .orElseGet(() -> margins(even, free.minus(even.times(count - 1L))));
+  }
+
+  /** On the increment, unless that makes the back margin too wide. */
+  private Spacing margins(Length gap, Length slack) {
+    Length snapped = slack.half().snappedDown(rules.increment());
+    boolean fits = !slack.minus(snapped).isMoreThan(mostMargin());
+    Length front = fits ? snapped : slack.half();
+    return new Spacing(gap, front, slack.minus(front));
+  }
+
+  private Length mostMargin() {
+    return rules.leastGap().equals(rules.mostGap())
+        ? Length.max(rules.mostGap(), USUAL_MARGIN)
+        : rules.mostGap();
+  }
+}

@@ -1,0 +1,70 @@
+package org.slatwright.design.boards;
+
+import java.util.Arrays;
+
+/**
+ * Slats that close a row: so many whole pieces of some kinds, and strips, all of one width, that
+ * are ripped from wider pieces or still to be found.
+ *
+ * @param kinds of the whole pieces, each once, by index
+ * @param counts of each of those kinds
+ * @param pieces how many they are
+ * @param width of them in all, in nm
+ * @param thinnest of them; more than {@code thickest} when there are none
+ * @param thickest of them
+ * @param strips how many
+ * @param leastStrip width of a strip with which the row closes, in nm
+ * @param mostStrip width of a strip with which the row closes, in nm
+ */
+record RowPattern(
+    int[] kinds,
+    int[] counts,
+    int pieces,
+    long width,
+    long thinnest,
+    long thickest,
+    int strips,
+    long leastStrip,
+    long mostStrip) {
+
+  static final RowPattern EMPTY =
+      new RowPattern(new int[0], new int[0], 0, 0, Long.MAX_VALUE, Long.MIN_VALUE, 0, 0, 0);
+
+  RowPattern with(int kind, Kind of, int count) {
+    return new RowPattern(
+        append(kinds, kind),
+        append(counts, count),
+        pieces + count,
+        width + count * of.width(),
+        Math.min(thinnest, of.thickness()),
+        Math.max(thickest, of.thickness()),
+        0,
+        0,
+        0);
+  }
+
+  RowPattern withStrips(int many, long least, long most) {
+    return new RowPattern(kinds, counts, pieces, width, thinnest, thickest, many, least, most);
+  }
+
+  /** Slats in all. */
+  int slats() {
+    return pieces + strips;
+  }
+
+  /** The width of a strip that closes the row and is nearest to the one wished for. */
+  long stripNear(long wished) {
+    return Math.max(leastStrip, Math.min(mostStrip, wished));
+  }
+
+  /** How much the whole pieces differ in thickness. */
+  long spread() {
+    return pieces == 0 ? 0 : thickest - thinnest;
+  }
+
+  private static int[] append(int[] to, int value) {
+    int[] longer = Arrays.copyOf(to, to.length + 1);
+    longer[to.length] = value;
+    return longer;
+  }
+}

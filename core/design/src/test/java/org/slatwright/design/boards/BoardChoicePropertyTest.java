@@ -1,0 +1,226 @@
+package org.slatwright.design.boards;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.slatwright.api.measure.Length;
+import org.slatwright.design.boards.BoardChoice.Row;
+import org.slatwright.design.boards.BoardChoice.Slat;
+import org.slatwright.design.boards.BoardChoice.Source;
+
+/** What holds for every choice, whatever the boards. */
+class BoardChoicePropertyTest {
+
+  /** What is asked for. */
+  record Job(List<Board> boards, List<RowNeed> needs, RowRules rules) {
+    BoardChoice choice() {
+      return BoardChooser.choose(boards, needs, rules);
+    }
+
+    Job with(List<Board> others) {
+      return new Job(others, needs, rules);
+    }
+  }
+
+  @Property(tries = 300)
+  void aSmallChoiceIsAsGoodAsTheBestOfAll(@ForAll("small") Job job) {
+    assertEquals(
+        EveryChoice.best(job.boards(), job.needs(), job.rules()),
+        EveryChoice.of(job.choice(), job.boards(), job.rules()));
+  }
+
+  @Property(tries = 200)
+  void everyRowClosesToTheNanometre(@ForAll("any") Job job) {
+    for (Row row : job.choice().rows()) {
+      Length sum = row.frontMargin().plus(row.backMargin());
+      for (Slat slat : row.slats()) {
+        assertEquals(row.need().length(), slat.length());
+        assertTrue(slat.width().isPositive());
+        sum = sum.plus(slat.width());
+      }
+      assertEquals(job.rules().rail(), sum.plus(row.gap().times(row.slats().size() - 1L)));
+    }
+  }
+
+  @Property(tries = 200)
+  void openingsAndThicknessKeepToTheRules(@ForAll("any") Job job) {
+    RowRules rules = job.rules();
+    for (Row row : job.choice().rows()) {
+      if (row.slats().size() > 1) {
+        assertTrue(!row.gap().isLessThan(rules.leastGap()), row::toString);
+        assertTrue(!row.gap().isMoreThan(rules.mostGap()), row::toString);
+      }
+      Length most =
+          rules.leastGap().equals(rules.mostGap())
+              ? Length.max(Length.mm(20), rules.mostGap())
+              : rules.mostGap();
+      assertTrue(!row.frontMargin().isNegative() && !row.backMargin().isMoreThan(most));
+      assertTrue(!row.frontMargin().isMoreThan(row.backMargin()));
+      List<Length> thick = row.slats().stream().map(Slat::thickness).toList();
+      assertTrue(
+          !Collections.max(thick).minus(Collections.min(thick)).isMoreThan(rules.thicknessStep()));
+      rules.count().ifPresent(count -> assertEquals(count, row.slats().size()));
+    }
+  }
+
+  @Property(tries = 200)
+  void theWidestSlatsLieAtTheFront(@ForAll("any") Job job) {
+    for (Row row : job.choice().rows()) {
+      for (int i = 1; i < row.slats().size(); i++) {
+        assertTrue(!row.slats().get(i).width().isMoreThan(row.slats().get(i - 1).width()));
+      }
+    }
+  }
+
+  @Property(tries = 200)
+  void everySlatIsCutFromClearWoodWithAKerfBetweenTwo(@ForAll("any") Job job) {
+    List<Slat> cut =
+        job.choice().rows().stream()
+            .flatMap(row -> row.slats().stream())
+            .filter(slat -> slat.source().isPresent())
+            .toList();
+    for (Slat slat : cut) {
+      Source source = slat.source().orElseThrow();
+      Board board = job.boards().get(source.board());
+      Length end = source.from().plus(slat.length());
+      assertTrue(
+          board.clear().stream()
+              .anyMatch(s -> !source.from().isLessThan(s.from()) && !end.isMoreThan(s.to())));
+      assertEquals(board.thickness(), slat.thickness());
+      assertEquals(source.ripped(), slat.width().isLessThan(board.width()));
+      assertTrue(!source.across().isNegative());
+      assertTrue(!source.across().plus(slat.width()).isMoreThan(board.width()));
+    }
+    for (int i = 0; i < cut.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        assertTrue(apart(cut.get(i), cut.get(j), job.rules().kerf()), cut::toString);
+      }
+    }
+  }
+
+  private static boolean apart(Slat one, Slat other, Length kerf) {
+    Source a = one.source().orElseThrow();
+    Source b = other.source().orElseThrow();
+    return a.board() != b.board()
+        || isPast(a.from().plus(one.length()), b.from(), kerf)
+        || isPast(b.from().plus(other.length()), a.from(), kerf)
+        || isPast(a.across().plus(one.width()), b.across(), kerf)
+        || isPast(b.across().plus(other.width()), a.across(), kerf);
+  }
+
+  private static boolean isPast(Length end, Length from, Length kerf) {
+    return !from.isLessThan(end.plus(kerf));
+  }
+
+  @Property(tries = 100)
+  void lowerShelvesAreFilledFirst(@ForAll("any") Job job) {
+    List<Row> rows = job.choice().rows();
+    for (int i = 0; i < rows.size(); i++) {
+      assertEquals(job.needs().get(i), rows.get(i).need());
+      for (int lower = 0; lower < i; lower++) {
+        boolean alike = rows.get(lower).need().length().equals(rows.get(i).need().length());
+        assertTrue(!alike || !rows.get(i).isFilled() || rows.get(lower).isFilled());
+      }
+    }
+  }
+
+  @Property(tries = 100)
+  void theSameBoardsGiveTheSameChoice(@ForAll("any") Job job) {
+    assertEquals(job.choice(), job.choice());
+  }
+
+  @Property(tries = 100)
+  void theOrderOfTheBoardsMakesNoChoiceBetter(@ForAll("any") Job job) {
+    List<Board> turned = new ArrayList<>(job.boards());
+    Collections.reverse(turned);
+    Job other = job.with(turned);
+    assertEquals(
+        EveryChoice.of(job.choice(), job.boards(), job.rules()),
+        EveryChoice.of(other.choice(), turned, job.rules()));
+  }
+
+  @Property(tries = 100)
+  void oneMoreBoardNeverFillsFewerRows(@ForAll("small") Job job) {
+    List<Board> fewer = job.boards().subList(1, job.boards().size());
+    if (!fewer.isEmpty()) {
+      assertTrue(filled(job.with(fewer).choice()) <= filled(job.choice()));
+    }
+  }
+
+  private static long filled(BoardChoice choice) {
+    return choice.rows().stream().filter(Row::isFilled).count();
+  }
+
+  @Provide
+  Arbitrary<Job> small() {
+    return jobs(1, 4, 2, 2);
+  }
+
+  @Provide
+  Arbitrary<Job> any() {
+    return jobs(1, 12, 4, 5);
+  }
+
+  /** Rows of 600 and, where there are two lengths, of 400. */
+  private static Arbitrary<Job> jobs(int fewest, int most, int rows, int lengthsOfBoards) {
+    Arbitrary<Board> board =
+        Combinators.combine(
+                Arbitraries.of(30, 70, 92, 118, 150, 200),
+                Arbitraries.of(18, 19, 22),
+                Arbitraries.of(0, 10),
+                Arbitraries.of(430, 640, 830, 1010, 1250, 1820)
+                    .filter(l -> l < 500 * lengthsOfBoards),
+                Arbitraries.integers().between(0, 3))
+            .as(BoardChoicePropertyTest::board);
+    Arbitrary<RowRules> rules =
+        Combinators.combine(
+                Arbitraries.integers().between(60, 420),
+                Arbitraries.of(List.of(3, 20), List.of(5, 12), List.of(10, 10), List.of(0, 6)),
+                Arbitraries.of(0, 0, 0, 1, 2, 3),
+                Arbitraries.of(0, 1, 3),
+                Arbitraries.of(1, 5))
+            .as(
+                (rail, gaps, count, step, increment) ->
+                    new RowRules(
+                        Length.mm(rail),
+                        Length.mm(gaps.get(0)),
+                        Length.mm(gaps.get(1)),
+                        Optional.of(count).filter(n -> n > 0),
+                        Length.mm(step),
+                        Length.mm(increment),
+                        Length.mm(3)));
+    Arbitrary<List<RowNeed>> needs =
+        Combinators.combine(
+                Arbitraries.integers().between(1, rows), Arbitraries.of(false, false, true))
+            .as(
+                (count, mixed) ->
+                    IntStream.range(0, count)
+                        .mapToObj(
+                            i ->
+                                new RowNeed(
+                                    mixed ? i / 2 : i,
+                                    mixed ? i % 2 : 0,
+                                    Length.mm(mixed && i % 2 == 1 ? 400 : 600)))
+                        .toList());
+    return Combinators.combine(board.list().ofMinSize(fewest).ofMaxSize(most), needs, rules)
+        .as(Job::new);
+  }
+
+  private static Board board(int width, int thickness, int trim, int length, int split) {
+    int end = length - trim;
+    return split == 0 && length > 700
+        ? EveryChoice.board(length, width, thickness, trim, 620 + trim, 650 + trim, end)
+        : EveryChoice.board(length, width, thickness, trim, end);
+  }
+}

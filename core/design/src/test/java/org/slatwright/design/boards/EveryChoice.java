@@ -1,0 +1,275 @@
+package org.slatwright.design.boards;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import org.slatwright.api.measure.Length;
+
+/**
+ * How good the best choice is, by trying every one: each clear stretch cut in every way, each piece
+ * laid in every row whole, or ripped into as many strips as it gives, for any rows. All in whole mm. Written
+ * from the promise of {@link BoardChooser} alone, for a few boards and two or three rows.
+ */
+final class EveryChoice {
+
+  /**
+   * How good a choice is.
+   *
+   * @param wasteMm2 as the promise defines it
+   */
+  record Merit(int filled, int fromTheFloorUp, int ripped, long wasteMm2, int boardsCut)
+      implements Comparable<Merit> {
+    @Override
+    public int compareTo(Merit other) {
+      return Comparator.comparing(Merit::filled)
+          .thenComparing(Merit::fromTheFloorUp)
+          .thenComparing(merit -> -merit.ripped)
+          .thenComparing(merit -> -merit.wasteMm2)
+          .thenComparing(merit -> -merit.boardsCut)
+          .compare(this, other);
+    }
+  }
+
+  /** A piece and the rows that it serves: one whole, or several with a strip each. */
+  private record Use(Board board, List<Integer> rows, boolean ripped) {}
+
+  private final List<Board> boards;
+  private final List<RowNeed> needs;
+  private final RowRules rules;
+  private final long shortest;
+  private final List<Use> uses = new ArrayList<>();
+  private Merit best = new Merit(0, 0, 0, 0, 0);
+
+  private EveryChoice(List<Board> boards, List<RowNeed> needs, RowRules rules) {
+    this.boards = boards;
+    this.needs = needs;
+    this.rules = rules;
+    this.shortest = needs.stream().mapToLong(need -> mm(need.length())).min().orElseThrow();
+  }
+
+  static Merit best(List<Board> boards, List<RowNeed> needs, RowRules rules) {
+    EveryChoice every = new EveryChoice(boards, needs, rules);
+    every.board(0, 0, 0);
+    return every.best;
+  }
+
+  private void board(int b, long waste, int cut) {
+    if (b == boards.size()) {
+      judge(waste, cut);
+    } else {
+      stretch(b, 0, 0, false, waste, cut);
+    }
+  }
+
+  private void stretch(int b, int s, long good, boolean touched, long waste, int cut) {
+    Board board = boards.get(b);
+    if (s == board.clear().size()) {
+      long lost = touched ? (mm(board.length()) - good) * mm(board.width()) : 0;
+      board(b + 1, waste + lost, cut + (touched ? 1 : 0));
+      return;
+    }
+    long length = mm(board.clear().get(s).length());
+    piece(b, s, length, 0, good, touched, waste, cut);
+  }
+
+  /** Another piece from the stretch, or none. */
+  private void piece(
+      int b, int s, long left, int from, long good, boolean touched, long waste, int cut) {
+    stretch(b, s + 1, good + (left >= shortest ? left : 0), touched, waste, cut);
+    Board board = boards.get(b);
+    List<Long> lengths = needs.stream().map(need -> mm(need.length())).distinct().sorted().toList();
+    for (int i = from; i < lengths.size(); i++) {
+      long length = lengths.get(i);
+      if (length <= left) {
+        for (Use use : usesOf(board, length)) {
+          uses.add(use);
+          long rest = left - length - mm(rules.kerf());
+          piece(b, s, Math.max(0, rest), i, good + length, true, waste, cut);
+          uses.remove(uses.size() - 1);
+        }
+      }
+    }
+  }
+
+  private List<Use> usesOf(Board board, long length) {
+    List<Use> found = new ArrayList<>();
+    for (int row = 0; row < needs.size(); row++) {
+      if (mm(needs.get(row).length()) == length) {
+        found.add(new Use(board, List.of(row), false));
+      }
+    }
+    long strips = (mm(board.width()) + mm(rules.kerf())) / (40 + mm(rules.kerf()));
+    strips(board, length, List.of(), strips, found);
+    return found;
+  }
+
+  private void strips(
+      Board board, long length, List<Integer> rows, long left, List<Use> into) {
+    int from = rows.isEmpty() ? 0 : rows.get(rows.size() - 1);
+    for (int row = from; row < needs.size() && left > 0; row++) {
+      if (mm(needs.get(row).length()) == length) {
+        List<Integer> more = new ArrayList<>(rows);
+        more.add(row);
+        into.add(new Use(board, more, true));
+        strips(board, length, more, left - 1, into);
+      }
+    }
+  }
+
+  private void judge(long waste, int cut) {
+    long[] strip = new long[needs.size()];
+    boolean[] filled = new boolean[needs.size()];
+    int ripped = 0;
+    for (int row = 0; row < needs.size(); row++) {
+      List<Long> thicknesses = new ArrayList<>();
+      long width = 0;
+      int strips = 0;
+      for (Use use : uses) {
+        int times = Collections.frequency(use.rows(), row);
+        if (times > 0) {
+          thicknesses.add(mm(use.board().thickness()));
+          strips += use.ripped() ? times : 0;
+          width += use.ripped() ? 0 : mm(use.board().width());
+        }
+      }
+      if (!thicknesses.isEmpty()) {
+        int slats = strips + (int) wholes(row);
+        if (!closes(row, slats, strips, width, thicknesses, strip)) {
+          return;
+        }
+        filled[row] = true;
+        ripped += strips;
+      }
+    }
+    if (uses.stream().filter(Use::ripped).allMatch(use -> fits(use, strip))) {
+      Merit merit = new Merit(count(filled), fromTheFloorUp(filled), ripped, waste, cut);
+      best = merit.compareTo(best) > 0 ? merit : best;
+    }
+  }
+
+  private long wholes(int row) {
+    return uses.stream().filter(use -> !use.ripped() && use.rows().contains(row)).count();
+  }
+
+  private boolean closes(
+      int row, int slats, int strips, long width, List<Long> thicknesses, long[] strip) {
+    long margin =
+        rules.leastGap().equals(rules.mostGap())
+            ? Math.max(20, mm(rules.mostGap()))
+            : mm(rules.mostGap());
+    long narrowest = mm(rules.rail()) - (slats - 1) * mm(rules.mostGap()) - 2 * margin;
+    long widest = mm(rules.rail()) - (slats - 1) * mm(rules.leastGap());
+    long each =
+        strips == 0 ? 0 : Math.max(40, (long) Math.ceil((narrowest - width) / (double) strips));
+    strip[row] = each;
+    return rules.count().map(count -> count == slats).orElse(true)
+        && width + each * strips >= narrowest
+        && width + each * strips <= widest
+        && Collections.max(thicknesses) - Collections.min(thicknesses) <= mm(rules.thicknessStep());
+  }
+
+  private boolean fits(Use use, long[] strip) {
+    long taken =
+        use.rows().stream().mapToLong(row -> strip[row]).sum()
+            + (use.rows().size() - 1) * mm(rules.kerf());
+    long width = mm(use.board().width());
+    return taken <= width && use.rows().stream().allMatch(row -> strip[row] < width);
+  }
+
+  private static int count(boolean[] filled) {
+    int count = 0;
+    for (boolean each : filled) {
+      count += each ? 1 : 0;
+    }
+    return count;
+  }
+
+  private static int fromTheFloorUp(boolean[] filled) {
+    int row = 0;
+    while (row < filled.length && filled[row]) {
+      row++;
+    }
+    return row;
+  }
+
+  /** How good a choice is that was made. */
+  static Merit of(BoardChoice choice, List<Board> boards, RowRules rules) {
+    boolean[] filled = new boolean[choice.rows().size()];
+    int ripped = 0;
+    List<BoardChoice.Slat> slats = new ArrayList<>();
+    for (int row = 0; row < filled.length; row++) {
+      filled[row] = choice.rows().get(row).isFilled();
+      if (filled[row]) {
+        slats.addAll(choice.rows().get(row).slats());
+      }
+    }
+    for (BoardChoice.Slat slat : slats) {
+      ripped += slat.source().orElseThrow().ripped() ? 1 : 0;
+    }
+    long shortest =
+        choice.rows().stream().mapToLong(row -> mm(row.need().length())).min().orElseThrow();
+    long waste = 0;
+    int cut = 0;
+    for (int b = 0; b < boards.size(); b++) {
+      Board board = boards.get(b);
+      long good = 0;
+      boolean touched = false;
+      for (Board.Stretch stretch : board.clear()) {
+        long left = mm(stretch.length());
+        for (BoardChoice.Slat slat : slatsOn(slats, b, stretch)) {
+          touched = true;
+          left = Math.max(0, left - mm(slat.length()) - mm(rules.kerf()));
+          good += mm(slat.length());
+        }
+        good += left >= shortest ? left : 0;
+      }
+      waste += touched ? (mm(board.length()) - good) * mm(board.width()) : 0;
+      cut += touched ? 1 : 0;
+    }
+    return new Merit(count(filled), fromTheFloorUp(filled), ripped, waste, cut);
+  }
+
+  /** Strips side by side count once. */
+  private static List<BoardChoice.Slat> slatsOn(
+      List<BoardChoice.Slat> slats, int board, Board.Stretch stretch) {
+    List<Length> seen = new ArrayList<>();
+    List<BoardChoice.Slat> found = new ArrayList<>();
+    for (BoardChoice.Slat slat : slats) {
+      BoardChoice.Source source = slat.source().orElseThrow();
+      boolean here =
+          source.board() == board
+              && !source.from().isLessThan(stretch.from())
+              && source.from().isLessThan(stretch.to());
+      if (here && !seen.contains(source.from())) {
+        seen.add(source.from());
+        found.add(slat);
+      }
+    }
+    return found;
+  }
+
+  static long mm(Length length) {
+    return length.wholeTimes(Length.mm(1));
+  }
+
+  /** A board with these clear stretches, in mm: from, to, from, to. */
+  static Board board(long length, long width, long thickness, long... clear) {
+    List<Board.Stretch> stretches = new ArrayList<>();
+    List<Board.Stretch> avoid = new ArrayList<>();
+    for (int i = 0; i < clear.length; i += 2) {
+      stretches.add(new Board.Stretch(Length.mm(clear[i]), Length.mm(clear[i + 1])));
+      if (i > 0) {
+        avoid.add(new Board.Stretch(Length.mm(clear[i - 1]), Length.mm(clear[i])));
+      }
+    }
+    return new Board(
+        "B" + Arrays.hashCode(clear),
+        Length.mm(length),
+        Length.mm(width),
+        Length.mm(thickness),
+        stretches,
+        avoid);
+  }
+}
