@@ -9,10 +9,13 @@ import org.slatwright.api.measure.Length;
 
 /**
  * How good the best choice is, by trying every one: each clear stretch cut in every way, each piece
- * laid in every row whole, or ripped into as many strips as it gives, for any rows. All in whole mm. Written
- * from the promise of {@link BoardChooser} alone, for a few boards and two or three rows.
+ * laid in every row whole, or ripped into as many strips as it gives, for any rows. All in whole
+ * mm. Written from the promise of {@link BoardChooser} alone, for a few boards and two or three
+ * rows.
  */
 final class EveryChoice {
+
+  private static final long NM = 1_000_000;
 
   /**
    * How good a choice is.
@@ -105,8 +108,7 @@ final class EveryChoice {
     return found;
   }
 
-  private void strips(
-      Board board, long length, List<Integer> rows, long left, List<Use> into) {
+  private void strips(Board board, long length, List<Integer> rows, long left, List<Use> into) {
     int from = rows.isEmpty() ? 0 : rows.get(rows.size() - 1);
     for (int row = from; row < needs.size() && left > 0; row++) {
       if (mm(needs.get(row).length()) == length) {
@@ -161,20 +163,20 @@ final class EveryChoice {
             : mm(rules.mostGap());
     long narrowest = mm(rules.rail()) - (slats - 1) * mm(rules.mostGap()) - 2 * margin;
     long widest = mm(rules.rail()) - (slats - 1) * mm(rules.leastGap());
-    long each =
-        strips == 0 ? 0 : Math.max(40, (long) Math.ceil((narrowest - width) / (double) strips));
+    long missing = NM * (narrowest - width);
+    long each = strips == 0 ? 0 : Math.max(NM * 40, (missing + strips - 1) / strips);
     strip[row] = each;
     return rules.count().map(count -> count == slats).orElse(true)
-        && width + each * strips >= narrowest
-        && width + each * strips <= widest
+        && each * strips >= missing
+        && each * strips <= NM * (widest - width)
         && Collections.max(thicknesses) - Collections.min(thicknesses) <= mm(rules.thicknessStep());
   }
 
   private boolean fits(Use use, long[] strip) {
     long taken =
         use.rows().stream().mapToLong(row -> strip[row]).sum()
-            + (use.rows().size() - 1) * mm(rules.kerf());
-    long width = mm(use.board().width());
+            + NM * (use.rows().size() - 1) * mm(rules.kerf());
+    long width = NM * mm(use.board().width());
     return taken <= width && use.rows().stream().allMatch(row -> strip[row] < width);
   }
 
