@@ -17,7 +17,7 @@ import org.slatwright.api.measure.Length;
  * @param price of each; empty when it is owned or has none
  * @param cuts the pieces from the first end on
  * @param avoid stretches along it that no piece may hold
- * @param offcuts what is left over and longer than a cut
+ * @param offcuts what is left over where a piece may lie once its end is squared
  */
 public record CutBoard(
     List<String> marks,
@@ -35,6 +35,11 @@ public record CutBoard(
     cuts = List.copyOf(cuts);
     avoid = List.copyOf(avoid);
     offcuts = List.copyOf(offcuts);
+  }
+
+  /** The same boards with their marks. */
+  public CutBoard marked(List<String> others) {
+    return new CutBoard(others, source, length, width, thickness, price, cuts, avoid, offcuts);
   }
 
   /** Where a board comes from. */

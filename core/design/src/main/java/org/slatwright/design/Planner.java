@@ -4,12 +4,12 @@ import java.util.Comparator;
 import java.util.List;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
-import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
 import org.slatwright.design.checks.Checks;
 import org.slatwright.design.checks.Design;
+import org.slatwright.design.cutting.CutRack;
 import org.slatwright.design.cutting.Cutting;
 import org.slatwright.design.drafting.Drafting;
 import org.slatwright.design.framing.CutList;
@@ -38,13 +38,14 @@ public final class Planner {
     Rack rack = Sizing.solve(file);
     Assembly assembly = Framing.frame(rack);
     LengthFormat lengths = new LengthFormat(rack.units());
-    CuttingPlan cutting = Cutting.plan(rack, assembly);
     MadeJig made = JigMaker.make(rack);
     Quantities quantities = TakeOff.of(assembly, rack);
+    CutRack cut = Cutting.plan(rack, assembly, quantities);
     List<Finding> findings =
         worstFirst(
             List.of(
                 rack.notes(),
+                cut.findings(),
                 made.findings(),
                 Checks.of(new Design(rack, assembly, quantities, made.jig()))));
     return new Plan(
@@ -54,12 +55,12 @@ public final class Planner {
         rack.fits(),
         assembly,
         CutList.of(assembly, lengths),
-        cutting,
+        cut.plan(),
         quantities,
         made.jig(),
         Patterns.of(assembly, made.jig(), lengths),
         findings,
-        Drafting.sheets(rack, assembly, made.jig(), cutting, findings));
+        Drafting.sheets(rack, assembly, made.jig(), cut.plan(), findings));
   }
 
   private static List<Finding> worstFirst(List<List<Finding>> found) {

@@ -6,17 +6,8 @@ import org.slatwright.design.rackfile.RackFile;
 /** The keys that are read and checked but that nothing is reckoned from yet, all in one place. */
 final class NotUsedYet {
 
-  private static final String READ_ONLY = "read, but nothing is reckoned from it yet";
-  private static final String LONGEST_ONLY =
-      "serves only to check the longest part; prices and numbers on hand are not reckoned with yet";
-
   private static final List<Key> KEYS =
       List.of(
-          new Key("timber.frame.lengths", LONGEST_ONLY),
-          new Key("timber.slats.lengths", LONGEST_ONLY),
-          new Key(
-              "shop.kerf",
-              "serves only to count the slats that timber.slats.boards give; no plan of cuts yet"),
           new Key(
               "shop.cutter",
               "serves only to choose the cautions; its kerf or tool is not reckoned with yet"));
