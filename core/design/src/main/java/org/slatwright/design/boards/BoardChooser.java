@@ -24,6 +24,9 @@ public final class BoardChooser {
    * the rests of clear stretches that are as long as the shortest slat. What is left beside a
    * ripped slat is not counted: it is as long as a slat, and how wide it is depends on the gap.
    *
+   * <p>What the filled rows leave helps the others, the lowest first, each with as few slats still
+   * to be found as can be. Those are all of one width in a row.
+   *
    * <p>Few rows from few kinds of boards are chosen as well as can be; where there are too many
    * ways to look at them all, it is the best of those looked at, always the same ones.
    *

@@ -35,7 +35,7 @@ final class Search {
     this.stock = stock;
     this.draft = draft;
     this.rows = rows;
-    this.ways = ways.stream().map(each -> ordered(each)).toList();
+    this.ways = ways.stream().map(Search::ordered).toList();
     this.kerf = stock.fit().rules().kerf().nanometres();
     this.thicknessStep = stock.fit().rules().thicknessStep().nanometres();
     this.stepsLeft = steps;
@@ -53,8 +53,11 @@ final class Search {
     return best;
   }
 
+  /** Those that take least wood first, so that more is left where a search is cut short. */
   private static List<RowPattern> ordered(List<RowPattern> ways) {
-    return ways.stream().sorted(Comparator.comparing(RowPattern::strips)).toList();
+    return ways.stream()
+        .sorted(Comparator.comparing(RowPattern::strips).thenComparing(RowPattern::width))
+        .toList();
   }
 
   private void row(int row, int rips, int from) {

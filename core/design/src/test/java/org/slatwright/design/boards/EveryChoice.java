@@ -196,19 +196,17 @@ final class EveryChoice {
     return row;
   }
 
-  /** How good a choice is that was made. */
+  /** How good a choice is that was made; what it cuts for rows that are not filled wastes too. */
   static Merit of(BoardChoice choice, List<Board> boards, RowRules rules) {
     boolean[] filled = new boolean[choice.rows().size()];
     int ripped = 0;
     List<BoardChoice.Slat> slats = new ArrayList<>();
     for (int row = 0; row < filled.length; row++) {
       filled[row] = choice.rows().get(row).isFilled();
-      if (filled[row]) {
-        slats.addAll(choice.rows().get(row).slats());
+      for (BoardChoice.Slat slat : choice.rows().get(row).slats()) {
+        slat.source().ifPresent(source -> slats.add(slat));
+        ripped += slat.source().filter(BoardChoice.Source::ripped).isPresent() ? 1 : 0;
       }
-    }
-    for (BoardChoice.Slat slat : slats) {
-      ripped += slat.source().orElseThrow().ripped() ? 1 : 0;
     }
     long shortest =
         choice.rows().stream().mapToLong(row -> mm(row.need().length())).min().orElseThrow();
