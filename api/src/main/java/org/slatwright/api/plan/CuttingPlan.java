@@ -12,8 +12,7 @@ import org.slatwright.api.measure.Volume;
  *     slat stock, dowel rod
  * @param shelves what lies on each shelf, where slats differ: from the floor up, then from the
  *     left; empty where all slats are alike
- * @param spares pieces that the build wants and the rack does not keep, in the order they are
- *     wanted
+ * @param spares pieces that the build wants and the rack does not keep, the longest first
  * @param buying what to buy, in the order of the timbers, then fixings and glue
  * @param cost of all that is bought and has a price, in the currency of the rack file; empty when
  *     nothing has one

@@ -53,7 +53,7 @@ final class Supply {
     Blank blank = Blank.of(stock, need, saw);
     Length room = new Layout(blank, saw.kerf()).runs().get(0).room();
     OptionalInt available = stock.onHand().map(OptionalInt::of).orElseGet(OptionalInt::empty);
-    if (room.isPositive() && available.orElse(1) > 0) {
+    if (room.isPositive()) {
       choices.add(new Choice(room, prices.of(stock), available, () -> begin(blank)));
     }
   }
