@@ -84,9 +84,9 @@ final class OrderOfCutting {
             column("What", 0.21),
             column("Stock", 0.12),
             number("Length", 0.12),
-            number("Wanted", 0.08),
+            number("Wanted", 0.1),
             number("Offcuts give", 0.12),
-            column("Use", 0.28)));
+            column("Use", 0.26)));
     texts.add(
         table(
             "buying",

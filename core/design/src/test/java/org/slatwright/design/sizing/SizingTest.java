@@ -181,7 +181,7 @@ class SizingTest {
             "load.per-shelf=15 kg");
 
     assertEquals(
-        List.of("timber.frame.lengths", "shop.cutter"),
+        List.of("shop.cutter"),
         rack.notes().stream()
             .filter(note -> note.message().contains("yet"))
             .map(note -> note.subject())
