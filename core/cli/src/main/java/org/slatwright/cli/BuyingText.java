@@ -47,10 +47,16 @@ final class BuyingText {
 
   /** Each stays on one line. */
   private static List<String> phrases(Purchase purchase, LengthFormat lengths) {
-    String length = purchase.length().map(l -> " " + lengths.withUnit(l)).orElse("");
+    String length = purchase.length().map(lengths::withUnit).orElse("");
     List<String> phrases = new ArrayList<>();
-    phrases.add(purchase.quantity() + " ×" + length);
-    phrases.add(purchase.what());
+    String amount = purchase.quantity().map(count -> count + " × " + length).orElse(length).strip();
+    if (!amount.isEmpty()) {
+      phrases.add(amount);
+    }
+    phrases.add(purchase.what() + (purchase.quantity().isPresent() ? "" : ","));
+    if (purchase.quantity().isEmpty()) {
+      phrases.add(purchase.note());
+    }
     if (purchase.price().isPresent() && purchase.cost().isPresent()) {
       phrases.add(
           "at "

@@ -18,6 +18,7 @@ class BuyingTextTest {
             "to buy             2 × 450 mm norway spruce, frame stock 44 × 44 mm",
             "                     at 0.95: 1.90",
             "                   1 × brad 40 × 1.2 mm",
+            "                   100 mm slat stock, so much in all",
             "in all             1.90 for what has a price, 0.0017 m³ of timber",
             "cutting            frame stock, proved: no plan costs less",
             "                   dowel rod, proved: no plan costs less",

@@ -53,18 +53,25 @@ final class EveryKindCutting {
         List.of(
             new Purchase(
                 FRAME,
-                2,
+                Optional.of(2),
                 Optional.of(Length.mm(450)),
                 Optional.of(PRICE),
                 Optional.of(PRICE.add(PRICE)),
                 ""),
             new Purchase(
                 "brad 40 × 1.2 mm",
-                1,
+                Optional.of(1),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                "=a box holds, \"about\" 100")),
+                "=a box holds, \"about\" 100"),
+            new Purchase(
+                "slat stock",
+                Optional.empty(),
+                Optional.of(Length.mm(100)),
+                Optional.empty(),
+                Optional.empty(),
+                "so much in all")),
         Optional.of(PRICE.add(PRICE)),
         Volume.of(Length.mm(450), Length.mm(44), Length.mm(44)).times(2));
   }

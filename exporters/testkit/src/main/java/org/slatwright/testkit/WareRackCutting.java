@@ -77,8 +77,11 @@ final class WareRackCutting {
             bought(upright, bought, Optional.of(FRAME_PRICE)),
             bought(slat, bought, Optional.of(SLAT_PRICE)),
             bought(dowel, rod, Optional.empty()),
-            loose(6, "brad " + lengths.section(Length.mm(40), Length.roundedMm(1.2)), ""),
-            loose(1, "wood glue", "12 g of it")),
+            loose(
+                Optional.of(6),
+                "brad " + lengths.section(Length.mm(40), Length.roundedMm(1.2)),
+                ""),
+            loose(Optional.empty(), "wood glue", "12 g of it")),
         Optional.of(FRAME_PRICE.add(SLAT_PRICE)),
         volume);
   }
@@ -148,10 +151,10 @@ final class WareRackCutting {
   }
 
   private static Purchase bought(CutLine line, Length length, Optional<BigDecimal> price) {
-    return new Purchase(line.timber(), 1, Optional.of(length), price, price, "");
+    return new Purchase(line.timber(), Optional.of(1), Optional.of(length), price, price, "");
   }
 
-  private static Purchase loose(int quantity, String what, String note) {
+  private static Purchase loose(Optional<Integer> quantity, String what, String note) {
     return new Purchase(what, quantity, Optional.empty(), Optional.empty(), Optional.empty(), note);
   }
 

@@ -63,11 +63,9 @@ final class BuyingList {
   void addRunning(Need need, Length kerf) {
     Length running = need.running(kerf);
     lines.add(
-        line(
+        unpriced(
             need.timber(),
-            1,
             Optional.of(running),
-            Optional.empty(),
             "lengths not listed: so much in all, cuts included; the longest piece is "
                 + lengths.withUnit(need.longest())));
     addVolume(need, running, 1);
@@ -97,7 +95,7 @@ final class BuyingList {
 
   void addGlue(Mass glue) {
     String note = glue.withUnit(lengths.unit()) + " in all";
-    lines.add(line("wood glue", 1, Optional.empty(), Optional.empty(), note));
+    lines.add(unpriced("wood glue", Optional.empty(), note));
   }
 
   private void addVolume(Need need, Length length, int count) {
@@ -110,7 +108,17 @@ final class BuyingList {
       String what, int count, Optional<Length> length, Optional<BigDecimal> price, String note) {
     Optional<BigDecimal> cost = price.map(each -> each.multiply(BigDecimal.valueOf(count)));
     return new Purchase(
-        what, count, length, price.map(Money::settled), cost.map(Money::settled), note);
+        what,
+        Optional.of(count),
+        length,
+        price.map(Money::settled),
+        cost.map(Money::settled),
+        note);
+  }
+
+  /** Of what is sold by length or weight, at a price that nobody said. */
+  private static Purchase unpriced(String what, Optional<Length> length, String note) {
+    return new Purchase(what, Optional.empty(), length, Optional.empty(), Optional.empty(), note);
   }
 
   private record Bought(Length length, Optional<BigDecimal> price) {}

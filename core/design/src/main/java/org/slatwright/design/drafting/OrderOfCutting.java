@@ -203,7 +203,7 @@ final class OrderOfCutting {
   private List<String> row(Purchase purchase) {
     return List.of(
         purchase.what(),
-        Integer.toString(purchase.quantity()),
+        purchase.quantity().map(String::valueOf).orElse(""),
         purchase.length().map(lengths::withUnit).orElse(""),
         purchase.price().map(BigDecimal::toPlainString).orElse(""),
         purchase.cost().map(BigDecimal::toPlainString).orElse(""),

@@ -24,7 +24,6 @@ import org.slatwright.api.plan.CutBoard.Cut;
 import org.slatwright.api.plan.CutBoard.Offcut;
 import org.slatwright.api.plan.CutBoard.Source;
 import org.slatwright.api.plan.MissingPieces;
-import org.slatwright.api.plan.Purchase;
 import org.slatwright.api.plan.SparePiece;
 import org.slatwright.api.plan.StopSetting;
 import org.slatwright.api.plan.TimberCuts;
@@ -275,7 +274,8 @@ class CuttingPropertyTest {
       int listed =
           sawn.plan().buying().stream()
               .filter(line -> line.what().equals(timber.timber()))
-              .mapToInt(Purchase::quantity)
+              .flatMap(line -> line.quantity().stream())
+              .mapToInt(Integer::intValue)
               .sum();
       assertEquals(listed, bought);
     }

@@ -170,8 +170,7 @@ record Sawn(String yaml, Rack rack, Assembly assembly, CutRack cut) {
   }
 
   private static String spell(Purchase line) {
-    return line.quantity()
-        + " × "
+    return line.quantity().map(count -> count + " × ").orElse("")
         + line.what()
         + line.length().map(length -> " of " + length).orElse("")
         + line.price().map(price -> " at " + price.toPlainString()).orElse("")

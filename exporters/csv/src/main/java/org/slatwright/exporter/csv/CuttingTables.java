@@ -55,7 +55,7 @@ final class CuttingTables {
   private List<Cell> purchaseRow(Purchase purchase) {
     return List.of(
         text(purchase.what()),
-        count(purchase.quantity()),
+        purchase.quantity().map(Cells::count).orElse(none()),
         purchase.length().map(cells::length).orElse(none()),
         purchase.price().map(Cells::money).orElse(none()),
         purchase.cost().map(Cells::money).orElse(none()),

@@ -127,7 +127,10 @@ class CuttingReadBackTest {
       Purchase purchase = buying.get(i);
       Map<String, String> row = rows.get(i);
       assertEquals(
-          List.of(purchase.quantity() + "", money(purchase.price()), money(purchase.cost())),
+          List.of(
+              purchase.quantity().map(String::valueOf).orElse(""),
+              money(purchase.price()),
+              money(purchase.cost())),
           values(row, "quantity", "price", "cost"));
       assertTrue(row.get("what").endsWith(purchase.what()), row::toString);
       assertTrue(row.get("note").endsWith(purchase.note()), row::toString);

@@ -116,7 +116,9 @@ final class CuttingJson {
 
   private void purchase(Purchase purchase) throws IOException {
     json.text("what", purchase.what());
-    json.whole("quantity", purchase.quantity());
+    if (purchase.quantity().isPresent()) {
+      json.whole("quantity", purchase.quantity().get());
+    }
     if (purchase.length().isPresent()) {
       json.length("length", purchase.length().get());
     }

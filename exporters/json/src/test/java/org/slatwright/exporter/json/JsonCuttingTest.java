@@ -149,7 +149,7 @@ class JsonCuttingTest {
   private static Purchase purchase(JsonNode purchase) {
     return new Purchase(
         text(purchase, "what"),
-        purchase.get("quantity").asInt(),
+        Optional.ofNullable(purchase.get("quantity")).map(JsonNode::asInt),
         Optional.ofNullable(purchase.get("length")).map(node -> length(purchase, "length")),
         money(purchase, "price"),
         money(purchase, "cost"),

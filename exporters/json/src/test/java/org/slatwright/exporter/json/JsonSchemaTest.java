@@ -127,8 +127,8 @@ class JsonSchemaTest {
 
   private static boolean isOptional(ObjectNode object, String key) {
     return switch (key) {
-      // A brad has no length to buy; a part has one.
-      case "length" -> object.has("what");
+      // A brad has no length to buy, glue no number; a part has both.
+      case "length", "quantity" -> object.has("what");
       // A hole may be drilled right through, but it has its depth all the same.
       case "depth" -> !object.has("through");
       // Nothing fits on top of what is open above.
