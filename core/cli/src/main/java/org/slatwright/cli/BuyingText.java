@@ -55,7 +55,7 @@ final class BuyingText {
     }
     phrases.add(purchase.what() + (purchase.quantity().isPresent() ? "" : ","));
     if (purchase.quantity().isEmpty()) {
-      phrases.add(purchase.note());
+      phrases.addAll(words(purchase.note()));
     }
     if (purchase.price().isPresent() && purchase.cost().isPresent()) {
       phrases.add(

@@ -66,7 +66,7 @@ final class BuyingList {
         unpriced(
             need.timber(),
             Optional.of(running),
-            "lengths not listed: so much in all, cuts included; the longest piece is "
+            "in all, cuts included, in lengths that give pieces of "
                 + lengths.withUnit(need.longest())));
     addVolume(need, running, 1);
   }

@@ -255,7 +255,7 @@ class CuttingTest {
 
     assertEquals("norway spruce, frame stock 44 × 44 mm of 5221 mm", sawn.buying().get(0));
     assertEquals(
-        "lengths not listed: so much in all, cuts included; the longest piece is 1000 mm",
+        "in all, cuts included, in lengths that give pieces of 1000 mm",
         sawn.plan().buying().get(0).note());
   }
 
