@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.slatwright.api.measure.Length;
 
 /** Chooses slats from reclaimed boards. */
 public final class BoardChooser {
@@ -56,6 +57,28 @@ public final class BoardChooser {
             .toList();
     return new BoardChoice(
         needs.stream().map(need -> laid.get(lowestFirst.indexOf(need))).toList());
+  }
+
+  /**
+   * How many slats a row may have, whatever the maker says of their number: each that closes a row
+   * with slats no wider than the widest board, and no narrower than the narrowest or than boards
+   * are ripped to. In rising order; empty when none does.
+   *
+   * @param boards at least one
+   */
+  public static List<Integer> counts(List<Board> boards, RowRules rules) {
+    RowFit fit = new RowFit(rules);
+    Length widest = boards.stream().map(Board::width).reduce(Length.ZERO, Length::max);
+    Length narrowest = narrowest(boards);
+    return IntStream.iterate(1, n -> n * narrowest.nanometres() <= fit.most(n), n -> n + 1)
+        .filter(n -> n * widest.nanometres() >= fit.least(n))
+        .boxed()
+        .toList();
+  }
+
+  /** The narrowest that a slat of these boards can be: that of a board, or else ripped. */
+  public static Length narrowest(List<Board> boards) {
+    return boards.stream().map(Board::width).reduce(Rips.LEAST_WIDTH, Length::min);
   }
 
   private static Draft.Row next(List<Draft.Row> filled, int length, Stock stock, Draft draft) {

@@ -6,24 +6,17 @@ import org.slatwright.api.measure.Length;
 /**
  * When a row closes: so many slats, so wide in all, leave room for gaps that are neither too narrow
  * nor too wide. All in nm.
- *
- * <p>No opening is wider than {@link RowRules#mostGap()}, be it between two slats or at the
- * margins. So a row of one slat closes when each margin is no wider than that. Where the maker gave
- * the gap itself, nothing says how wide a margin may be, and with boards of a few widths hardly a
- * row would close within margins of, say, 3 mm: there each margin may be as wide as {@link
- * #USUAL_MARGIN}.
  */
 record RowFit(RowRules rules) {
-
-  /** The widest opening that is usual between slats: common practice, no source. */
-  private static final Length USUAL_MARGIN = Length.mm(20);
 
   /** The gap and what is left at the ends of the rail. */
   record Spacing(Length gap, Length frontMargin, Length backMargin) {}
 
   /** The least that slats of a row of {@code count} are wide in all; may be less than zero. */
   long least(int count) {
-    return rail() - (count - 1) * rules.mostGap().nanometres() - 2 * mostMargin().nanometres();
+    return rail()
+        - (count - 1) * rules.mostGap().nanometres()
+        - 2 * rules.mostMargin().nanometres();
   }
 
   /** The most that slats of a row of {@code count} are wide in all. */
@@ -68,21 +61,15 @@ record RowFit(RowRules rules) {
     return Optional.of(even.snappedDown(rules.increment()))
         .filter(gap -> !gap.isLessThan(rules.leastGap()))
         .map(gap -> margins(gap, free.minus(gap.times(count - 1L))))
-        .filter(spacing -> !spacing.backMargin().isMoreThan(mostMargin()))
+        .filter(spacing -> !spacing.backMargin().isMoreThan(rules.mostMargin()))
         .orElseGet(() -> margins(even, free.minus(even.times(count - 1L))));
   }
 
   /** On the increment, unless that makes the back margin too wide. */
   private Spacing margins(Length gap, Length slack) {
     Length snapped = slack.half().snappedDown(rules.increment());
-    boolean fits = !slack.minus(snapped).isMoreThan(mostMargin());
+    boolean fits = !slack.minus(snapped).isMoreThan(rules.mostMargin());
     Length front = fits ? snapped : slack.half();
     return new Spacing(gap, front, slack.minus(front));
-  }
-
-  private Length mostMargin() {
-    return rules.leastGap().equals(rules.mostGap())
-        ? Length.max(rules.mostGap(), USUAL_MARGIN)
-        : rules.mostGap();
   }
 }

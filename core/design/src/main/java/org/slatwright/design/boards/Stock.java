@@ -37,11 +37,7 @@ record Stock(List<Length> lengths, List<Kind> kinds, RowFit fit, int mostSlats) 
     List<Length> lengths =
         needs.stream().map(RowNeed::length).distinct().sorted(Comparator.reverseOrder()).toList();
     RowFit fit = new RowFit(rules);
-    long narrowest =
-        boards.stream()
-            .map(Board::width)
-            .mapToLong(Length::nanometres)
-            .reduce(Rips.LEAST_WIDTH.nanometres(), Math::min);
+    long narrowest = BoardChooser.narrowest(boards).nanometres();
     int inRow = mostSlats(fit, narrowest);
     List<Integer> useful =
         lengths.stream()

@@ -39,7 +39,7 @@ import org.slatwright.design.wood.Timber;
  * @param jigSheet thickness of the sheet the jig is cut from
  * @param supplies what the parts are cut from
  * @param boardChoice where each slat comes from, where slats are as wide as their reclaimed boards
- * @param chains height, depth, width, slat row and dowel, each adding up
+ * @param chains height, depth, width, slat rows and dowel, each adding up
  * @param fits how much of what it must hold goes on each shelf
  * @param notes what sizing decided that the maker should know
  */
@@ -102,7 +102,8 @@ public record Rack(
 
   /**
    * The slats of one shelf: front margin + count × width + (count - 1) × gap + back margin = rail
-   * length.
+   * length. Where slats are as wide as their boards, {@link #rows()} has the slats of each shelf;
+   * this then has the width of the widest, and the rest of the top shelf.
    *
    * @param lengths of the slats of each bay, from the left; one entry when they run through all
    *     bays

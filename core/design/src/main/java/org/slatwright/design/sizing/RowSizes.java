@@ -154,10 +154,5 @@ record RowSizes(
    * @param frontMargin a multiple of the increment, at most half the slack
    * @param backMargin the rest of the slack
    */
-  record Row(Sized rail, int count, Sized gap, Length frontMargin, Length backMargin) {
-
-    Row withSolvedRail() {
-      return new Row(Sized.solved(rail.length()), count, gap, frontMargin, backMargin);
-    }
-  }
+  record Row(Sized rail, int count, Sized gap, Length frontMargin, Length backMargin) {}
 }

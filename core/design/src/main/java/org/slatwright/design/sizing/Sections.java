@@ -1,5 +1,6 @@
 package org.slatwright.design.sizing;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.measure.Length;
@@ -41,7 +42,7 @@ final class Sections {
         "rails ripped to " + sheet.show(width));
   }
 
-  /** Of slat stock, or else what every reclaimed board can be brought to. */
+  /** Of slat stock, or else the bounds of what reclaimed boards give. */
   static Optional<Section> slat(Worksheet sheet) {
     RackFile.SlatStock stock = sheet.file().timber().slats();
     if (stock.section().isPresent()) {
@@ -65,15 +66,38 @@ final class Sections {
         .reduce(slat.first(), Length::min);
   }
 
+  /** Whether slats are as wide and thick as the reclaimed boards that they come from. */
+  static boolean areOfBoards(Worksheet sheet) {
+    RackFile.SlatStock stock = sheet.file().timber().slats();
+    return stock.section().isEmpty() && !stock.boards().isEmpty();
+  }
+
+  /**
+   * How wide a slat is taken to be where the rails are as long as their slats make them: of
+   * reclaimed boards the middle one, since as many are narrower as wider.
+   */
+  static Length usualWidth(Worksheet sheet, Section slat) {
+    List<Length> widths =
+        sheet.file().timber().slats().boards().stream()
+            .map(Given::value)
+            .flatMap(board -> Collections.nCopies(board.count(), board.width()).stream())
+            .sorted()
+            .toList();
+    return areOfBoards(sheet) ? widths.get(widths.size() / 2) : slat.second();
+  }
+
+  /** The thickest, which the heights are reckoned with, and the narrowest. */
   private static Section ofBoards(Worksheet sheet, List<RackFile.Board> boards) {
     Length thickest =
         boards.stream().map(RackFile.Board::thickness).reduce(Length.ZERO, Length::max);
     Length narrowest = boards.stream().map(RackFile.Board::width).reduce(Length::min).orElseThrow();
-    sheet.note(
-        "timber.slats.boards",
-        "all slats are ripped to %s, the narrowest board, and reckoned %s thick, the thickest"
-            .formatted(sheet.show(narrowest), sheet.show(thickest)),
-        "boards are not chosen shelf by shelf yet; leave out a narrow board to have wider slats");
+    if (boards.stream().anyMatch(board -> board.thickness().isLessThan(thickest))) {
+      sheet.note(
+          "timber.slats.boards",
+          "heights are reckoned with slats of %s, the thickest board: thinner ones end lower"
+              .formatted(sheet.show(thickest)),
+          "");
+    }
     return new Section(thickest, narrowest);
   }
 }

@@ -2,8 +2,10 @@ package org.slatwright.design.sizing;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
+import org.slatwright.design.boards.BoardChoice;
 import org.slatwright.design.rackfile.Given;
 import org.slatwright.design.rackfile.Problem;
 import org.slatwright.design.rackfile.RackFile;
@@ -75,10 +77,16 @@ public final class Sizing {
   /** Where everything else has closed: how many slats there are is not known before. */
   private void checkBoards() {
     if (sheet.problems().isEmpty()) {
-      int shelves = height.orElseThrow().heights().openings().size() + 1;
-      new EnoughBoards(sheet, slat.orElseThrow().second())
-          .check(width.orElseThrow().slatLengths(), row.orElseThrow().row().count() * shelves);
+      row.flatMap(SlatRowChain::even)
+          .ifPresent(
+              even ->
+                  new EnoughBoards(sheet, slat.orElseThrow().second())
+                      .check(width.orElseThrow().slatLengths(), even.count() * shelves()));
     }
+  }
+
+  private int shelves() {
+    return height.orElseThrow().heights().openings().size() + 1;
   }
 
   /** As far as it can be solved. */
@@ -110,12 +118,12 @@ public final class Sizing {
   private Room room() {
     return new Room(
         width.orElseThrow().interior(),
-        row.orElseThrow().rail(),
+        row.orElseThrow().rail().length(),
         height.orElseThrow().heights().openings());
   }
 
   private RowSizes rowSizes(Section slatSection, Length leastRail) {
-    return RowSizes.of(sheet, slatSection.second(), leastRail);
+    return RowSizes.of(sheet, Sections.usualWidth(sheet, slatSection), leastRail);
   }
 
   private Length leastRail() {
@@ -133,7 +141,7 @@ public final class Sizing {
   /** As given where the row has a problem of its own. */
   private Optional<Length> railLength() {
     Optional<Length> given = sheet.file().rack().railLength().map(Given::value);
-    return row.map(SlatRowChain::rail).or(() -> given);
+    return row.map(chain -> chain.rail().length()).or(() -> given);
   }
 
   private Optional<DowelChain> dowel(Length diameter, Length railLength) {
@@ -144,7 +152,9 @@ public final class Sizing {
     RackFile file = sheet.file();
     Heights heights = height.orElseThrow().heights();
     Timbers timbers = Timbers.choose(sheet);
-    Length railLength = row.orElseThrow().rail();
+    Length railLength = row.orElseThrow().rail().length();
+    Optional<BoardChoice> choice = chosen();
+    Rack.SlatRow slats = choice.map(this::slats).orElseGet(this::evenSlats);
     return new Rack(
         file.title().value(),
         file.units(),
@@ -164,7 +174,7 @@ public final class Sizing {
         heights.foot().length(),
         heights.openings(),
         heights.top().length(),
-        slats(),
+        slats,
         joint(),
         fixing.orElseThrow(),
         file.shop().bitReach().map(Given::value),
@@ -172,8 +182,8 @@ public final class Sizing {
         file.shop().jigSheet().value(),
         file.shop().paper(),
         SuppliesOf.file(file),
-        Optional.empty(),
-        chains(),
+        choice,
+        chains(rows(choice, slats)),
         room().fits(things),
         sheet.notes());
   }
@@ -186,23 +196,62 @@ public final class Sizing {
     return width.orElseThrow().interior().times(sheet.file().rack().bays());
   }
 
-  private Rack.SlatRow slats() {
+  /** Chosen once, when all else is settled: a choice takes its time. */
+  private Optional<BoardChoice> chosen() {
+    if (!Sections.areOfBoards(sheet)) {
+      return Optional.empty();
+    }
+    SlatRowChain chain = row.orElseThrow();
+    BoardRows rows = BoardRows.on(sheet, chain.sizes(), chain.rail().length());
+    BoardChoice choice = rows.choose(shelves(), width.orElseThrow().slatLengths());
+    new ChosenRows(rows, choice).tell();
+    return Optional.of(choice);
+  }
+
+  private static List<ShelfRow> rows(Optional<BoardChoice> choice, Rack.SlatRow slats) {
+    return choice
+        .map(chosen -> chosen.rows().stream().map(ShelfRow::chosen).toList())
+        .orElseGet(() -> List.of(ShelfRow.even(0, 0, slats)));
+  }
+
+  private Rack.SlatRow evenSlats() {
+    RowSizes.Row even = row.flatMap(SlatRowChain::even).orElseThrow();
+    return slats(
+        slat.orElseThrow().second(),
+        even.count(),
+        even.gap().length(),
+        even.frontMargin(),
+        even.backMargin());
+  }
+
+  /** Of the top shelf, the widest slat of all. */
+  private Rack.SlatRow slats(BoardChoice choice) {
+    BoardChoice.Row top = choice.rows().get(choice.rows().size() - 1);
+    Length widest =
+        choice.rows().stream()
+            .flatMap(chosen -> chosen.slats().stream())
+            .map(BoardChoice.Slat::width)
+            .reduce(Length.ZERO, Length::max);
+    return slats(widest, top.slats().size(), top.gap(), top.frontMargin(), top.backMargin());
+  }
+
+  private Rack.SlatRow slats(
+      Length slatWidth, int count, Length gap, Length frontMargin, Length backMargin) {
     WidthChain across = width.orElseThrow();
-    RowSizes.Row closed = row.orElseThrow().row();
     return new Rack.SlatRow(
         across.slatLengths(),
         slat.orElseThrow().first(),
         Sections.thinnestSlat(sheet, slat.orElseThrow()),
-        slat.orElseThrow().second(),
-        closed.count(),
-        closed.gap().length(),
+        slatWidth,
+        count,
+        gap,
         sheet
             .file()
             .slats()
             .gapRange()
             .map(given -> new Rack.GapRange(given.value().from(), given.value().to())),
-        closed.frontMargin(),
-        closed.backMargin(),
+        frontMargin,
+        backMargin,
         across.overhang());
   }
 
@@ -214,12 +263,17 @@ public final class Sizing {
         dowels.diameter(), dowels.heights(), embedment, chain.length(), chain.holeDepth());
   }
 
-  private List<Chain> chains() {
-    return List.of(
-        height.orElseThrow().chain(),
-        row.orElseThrow().depthChain(upright.second()),
-        width.orElseThrow().chain(),
-        row.orElseThrow().rowChain(),
-        dowel.orElseThrow().chain());
+  private List<Chain> chains(List<ShelfRow> rows) {
+    SlatRowChain depth = row.orElseThrow();
+    boolean gapGiven = sheet.file().slats().gap().isPresent();
+    return Stream.of(
+            List.of(
+                height.orElseThrow().chain(),
+                depth.depthChain(upright.second()),
+                width.orElseThrow().chain()),
+            new RowChains(depth.rail().length(), gapGiven).of(rows),
+            List.of(dowel.orElseThrow().chain()))
+        .flatMap(List::stream)
+        .toList();
   }
 }

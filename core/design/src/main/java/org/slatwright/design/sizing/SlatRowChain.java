@@ -11,9 +11,11 @@ import org.slatwright.design.rackfile.RackFile.Range;
  * Along a rail, from the front uprights to the rear ones, and from it the depth of the frame.
  *
  * @param sizes what was known
- * @param row what closes
+ * @param rail between the uprights
+ * @param even the row of every shelf; empty where slats are as wide as their boards, and each row
+ *     is what the boards make it
  */
-record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
+record SlatRowChain(RowSizes sizes, Sized rail, Optional<RowSizes.Row> even) {
 
   static Optional<SlatRowChain> close(Worksheet sheet, Things things, RowSizes given) {
     if (given.rail().isEmpty() && given.count().isEmpty() && things.all().isEmpty()) {
@@ -24,41 +26,60 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
               + " take)");
     }
     Optional<Length> taking =
-        things.deepest().flatMap(thing -> new LeastRail(given, thing.needDeep()).solved());
+        things.deepest().flatMap(thing -> taking(sheet, given, thing.needDeep()));
     RowSizes sizes = taking.map(given::withRail).orElse(given);
-    Optional<RowSizes.Row> row = sizes.close();
-    row.ifPresentOrElse(r -> tell(sheet, sizes, r), () -> complain(sheet, sizes));
+    Optional<SlatRowChain> chain =
+        Sections.areOfBoards(sheet) ? ofBoards(sheet, sizes) : ofAlike(sheet, sizes);
     taking.ifPresent(rail -> tellOfThing(sheet, things.deepest().orElseThrow(), rail));
-    row.map(r -> r.rail().length())
+    chain
+        .map(closed -> closed.rail().length())
         .or(sizes::rail)
         .ifPresent(rail -> new LongestStock(sheet).checkRails(sizes, rail));
-    return row.map(r -> taking.isPresent() ? r.withSolvedRail() : r)
-        .map(r -> new SlatRowChain(sizes, r));
+    return chain;
   }
 
-  Length rail() {
-    return row.rail().length();
+  /** The rail that is solved to take that, unless given or settled otherwise. */
+  private static Optional<Length> taking(Worksheet sheet, RowSizes given, Length need) {
+    boolean isFree = given.rail().isEmpty() && given.count().isEmpty();
+    return isFree && Sections.areOfBoards(sheet)
+        ? Optional.of(BoardRows.shortestRail(sheet, given, Length.max(need, given.leastRail())))
+        : new LeastRail(given, need).solved();
   }
 
-  /** The slats of one shelf from the front back, as printed. */
-  Chain rowChain() {
-    Links links = new Links().add("margin", Sized.solved(row.frontMargin()));
-    for (int i = 0; i < row.count(); i++) {
-      links.add("slat", sizes.width());
-      if (i < row.count() - 1) {
-        links.add("gap", row.gap());
-      }
+  private static Optional<SlatRowChain> ofAlike(Worksheet sheet, RowSizes sizes) {
+    Optional<RowSizes.Row> row = sizes.close();
+    row.ifPresentOrElse(r -> tell(sheet, sizes, r), () -> complain(sheet, sizes));
+    return row.map(r -> new SlatRowChain(sizes, sized(sheet, r.rail().length()), Optional.of(r)));
+  }
+
+  /** On a rail that is known any row is left to the boards. */
+  private static Optional<SlatRowChain> ofBoards(Worksheet sheet, RowSizes sizes) {
+    if (isGapOutside(sizes) && sizes.close().isEmpty()) {
+      complainOfGap(sheet, sizes);
+      return Optional.empty();
     }
-    return links.add("margin", Sized.solved(row.backMargin())).closing("slat row", rail());
+    Optional<Length> builtUp = sizes.close().map(row -> row.rail().length());
+    if (sizes.rail().isEmpty()) {
+      builtUp.ifPresent(rail -> tellBuiltUp(sheet, sizes, rail));
+    }
+    return sizes
+        .rail()
+        .or(() -> builtUp)
+        .filter(rail -> BoardRows.on(sheet, sizes, rail).close())
+        .map(rail -> new SlatRowChain(sizes, sized(sheet, rail), Optional.empty()));
+  }
+
+  private static Sized sized(Worksheet sheet, Length rail) {
+    return Sized.of(sheet.file().rack().railLength().map(Given::value), rail);
   }
 
   /** The frame from the front back, as printed. */
   Chain depthChain(Length uprightDepth) {
     return new Links()
         .add("upright", uprightDepth)
-        .add("rail", row.rail())
+        .add("rail", rail)
         .add("upright", uprightDepth)
-        .closing("depth", rail().plus(uprightDepth.times(2)));
+        .closing("depth", rail.length().plus(uprightDepth.times(2)));
   }
 
   private static void tell(Worksheet sheet, RowSizes sizes, RowSizes.Row row) {
@@ -78,6 +99,14 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
     if (sizes.gap().isEmpty() && row.count() > 1) {
       tellGap(sheet, sizes, row.gap().length());
     }
+  }
+
+  private static void tellBuiltUp(Worksheet sheet, RowSizes sizes, Length rail) {
+    sheet.note(
+        "rack.rail-length",
+        "the rails are %s: what %s take, the middle width of the boards"
+            .formatted(sheet.show(rail), slats(sheet, sizes, sizes.count().orElseThrow())),
+        "");
   }
 
   private static void tellOfThing(Worksheet sheet, Thing thing, Length rail) {
@@ -115,14 +144,16 @@ record SlatRowChain(RowSizes sizes, RowSizes.Row row) {
   }
 
   private static void complain(Worksheet sheet, RowSizes sizes) {
-    boolean gapOutside =
-        sizes.binding() && sizes.gap().filter(gap -> !sizes.isWithinRange(gap)).isPresent();
-    if (gapOutside) {
+    if (isGapOutside(sizes)) {
       complainOfGap(sheet, sizes);
     } else {
       Place place = sheet.file().rack().railLength().map(Given::place).orElse(sheet.place("rack"));
       sheet.complain(place, complaint(sheet, sizes), new RowChanges(sheet, sizes).proposed());
     }
+  }
+
+  private static boolean isGapOutside(RowSizes sizes) {
+    return sizes.binding() && sizes.gap().filter(gap -> !sizes.isWithinRange(gap)).isPresent();
   }
 
   private static void complainOfGap(Worksheet sheet, RowSizes sizes) {

@@ -157,11 +157,8 @@ final class EveryChoice {
 
   private boolean closes(
       int row, int slats, int strips, long width, List<Long> thicknesses, long[] strip) {
-    long margin =
-        rules.leastGap().equals(rules.mostGap())
-            ? Math.max(20, mm(rules.mostGap()))
-            : mm(rules.mostGap());
-    long narrowest = mm(rules.rail()) - (slats - 1) * mm(rules.mostGap()) - 2 * margin;
+    long narrowest =
+        mm(rules.rail()) - (slats - 1) * mm(rules.mostGap()) - 2 * mm(rules.mostMargin());
     long widest = mm(rules.rail()) - (slats - 1) * mm(rules.leastGap());
     long missing = NM * (narrowest - width);
     long each = strips == 0 ? 0 : Math.max(NM * 40, (missing + strips - 1) / strips);

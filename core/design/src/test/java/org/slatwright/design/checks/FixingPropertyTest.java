@@ -70,7 +70,7 @@ class FixingPropertyTest {
     String shortest = readme.split("```yaml\n")[1].split("```")[0];
     try (Stream<Path> racks = Files.list(Path.of("../../examples/racks"))) {
       List<Path> files = racks.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
-      assertEquals(4, files.size());
+      assertEquals(5, files.size());
       List<String> all = new ArrayList<>(List.of(shortest, Starter.text()));
       for (Path file : files) {
         all.add(Files.readString(file));

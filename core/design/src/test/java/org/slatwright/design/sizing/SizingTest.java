@@ -136,23 +136,6 @@ class SizingTest {
   }
 
   @Test
-  void slatsOfReclaimedBoardsTakeTheThickestAndTheNarrowest() throws Exception {
-    Rack rack =
-        solve(
-            SEED_TRAYS.replace(
-                "slats: { section: 18 x 95 }",
-                "slats: { boards: [ { length: 980, width: 92, thickness: 16 }, { length: 1010,"
-                    + " width: 118, thickness: 17 } ] }"),
-            "rack.rail-length=310");
-
-    assertEquals(Length.mm(17), rack.slats().thickness());
-    assertEquals(Length.mm(92), rack.slats().width());
-    assertEquals(
-        "all slats are ripped to 92 mm, the narrowest board, and reckoned 17 mm thick, the thickest",
-        rack.notes().get(0).message());
-  }
-
-  @Test
   void slatsOfNothingAreAnError() {
     assertEquals(
         "nothing says what the slats are cut from: give timber.slats.section (thickness x width), or"

@@ -1,0 +1,147 @@
+package org.slatwright.design.sizing;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.slatwright.api.measure.Length;
+import org.slatwright.design.boards.Board;
+import org.slatwright.design.boards.BoardChoice;
+import org.slatwright.design.boards.BoardChoice.Row;
+import org.slatwright.design.boards.BoardChoice.Slat;
+import org.slatwright.design.boards.RowNeed;
+
+/** Tells which slats were chosen from reclaimed boards, and what they lack. */
+final class ChosenRows {
+
+  private static final String BOARDS = "timber.slats.boards";
+
+  private final Worksheet sheet;
+  private final RowSizes sizes;
+  private final List<Board> boards;
+  private final BoardChoice choice;
+  private final RowNames names;
+
+  ChosenRows(BoardRows rows, BoardChoice choice) {
+    this.sheet = rows.sheet();
+    this.sizes = rows.sizes();
+    this.boards = rows.boards();
+    this.choice = choice;
+    this.names = RowNames.of(choice.rows().stream().map(Row::need).toList());
+  }
+
+  void tell() {
+    tellCounts();
+    tellGaps();
+    tellRips();
+    tellMissing();
+  }
+
+  private void tellCounts() {
+    if (sizes.count().isPresent()) {
+      return;
+    }
+    Map<Integer, List<Row>> alike = alike(row -> row.slats().size());
+    List<String> each = new ArrayList<>();
+    alike.forEach(
+        (count, rows) ->
+            each.add(
+                (count == 1 ? "one slat" : count + " slats")
+                    + (alike.size() == 1 ? " to a shelf" : " on " + words(rows))));
+    sheet.note("slats.per-shelf", RowNames.and(each) + ": as the boards allow", "");
+  }
+
+  private void tellGaps() {
+    List<Length> gaps =
+        choice.rows().stream().filter(row -> row.slats().size() > 1).map(Row::gap).toList();
+    if (gaps.isEmpty() || sizes.gap().isPresent()) {
+      return;
+    }
+    String shown =
+        gaps.stream().distinct().count() == 1
+            ? "the gap between slats is " + sheet.show(gaps.get(0))
+            : "the gaps between slats are " + sheet.showSpan(gaps);
+    if (gaps.stream().allMatch(sizes::isWithinRange)) {
+      sheet.note("slats.gap", shown + ": what the boards leave, shared equally on each shelf", "");
+    } else {
+      sheet.warn(
+          "slats.gap",
+          "%s, outside the usual %s to %s"
+              .formatted(shown, sheet.show(sizes.range().from()), sheet.show(sizes.range().to())),
+          "another slats.per-shelf or rack.rail-length brings it closer; slats.gap-range says what"
+              + " you allow");
+    }
+  }
+
+  /** A board that is narrowed, and how far. */
+  private record Ripped(int board, Length width) {}
+
+  private void tellRips() {
+    Map<Ripped, Set<RowNeed>> ripped = new LinkedHashMap<>();
+    for (Row row : choice.rows()) {
+      for (Slat slat : row.slats()) {
+        slat.source()
+            .filter(BoardChoice.Source::ripped)
+            .map(source -> new Ripped(source.board(), slat.width()))
+            .ifPresent(
+                rip -> ripped.computeIfAbsent(rip, r -> new LinkedHashSet<>()).add(row.need()));
+      }
+    }
+    ripped.forEach(
+        (rip, needs) ->
+            sheet.note(
+                BOARDS,
+                "%s is ripped to %s for %s: whole boards alone do not fill as many shelves"
+                    .formatted(
+                        boards.get(rip.board()).mark(),
+                        sheet.show(rip.width()),
+                        names.words(List.copyOf(needs))),
+                ""));
+  }
+
+  private void tellMissing() {
+    List<Row> open = choice.rows().stream().filter(row -> !row.isFilled()).toList();
+    if (open.isEmpty()) {
+      return;
+    }
+    List<Row> filled = choice.rows().stream().filter(Row::isFilled).toList();
+    sheet.warn(
+        BOARDS,
+        "the boards fill %s; still to be found: %s"
+            .formatted(
+                filled.isEmpty() ? "no shelf" : words(filled) + " alone",
+                String.join("; ", open.stream().map(this::missing).toList())),
+        "add boards to timber.slats.boards, %s longer than their slats where both ends are squared"
+                .formatted(sheet.show(sheet.file().shop().endTrim().times(2)))
+            + " off, or make the rack smaller");
+  }
+
+  /** What one row lacks: its slats still to be found are all alike. */
+  private String missing(Row row) {
+    List<Slat> slats = row.slats().stream().filter(slat -> slat.source().isEmpty()).toList();
+    Slat one = slats.get(0);
+    return "%s of %s for %s"
+        .formatted(
+            slats.size() == 1 ? "1 slat" : slats.size() + " slats",
+            String.join(
+                " × ",
+                sheet.show(one.length()),
+                sheet.show(one.width()),
+                sheet.show(one.thickness())),
+            names.words(List.of(row.need())));
+  }
+
+  private String words(Collection<Row> rows) {
+    return names.words(rows.stream().map(Row::need).toList());
+  }
+
+  private <K> Map<K, List<Row>> alike(Function<Row, K> key) {
+    Map<K, List<Row>> alike = new LinkedHashMap<>();
+    choice.rows().forEach(r -> alike.computeIfAbsent(key.apply(r), k -> new ArrayList<>()).add(r));
+    return alike;
+  }
+}
