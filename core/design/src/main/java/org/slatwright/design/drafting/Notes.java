@@ -9,6 +9,7 @@ import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Role;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /** What the general arrangement says in words: shelves, joints, fixing, and the caution. */
 final class Notes {
@@ -55,15 +56,36 @@ final class Notes {
   }
 
   private static String slats(Rack rack, Assembly assembly, LengthFormat lengths) {
-    Rack.SlatRow row = rack.slats();
+    List<Lie> lies = rack.rows().stream().map(Lie::of).distinct().toList();
     String marks =
         assembly.parts().stream()
             .filter(part -> part.role() == Role.SLAT)
             .map(Part::mark)
             .collect(Collectors.joining(", "));
+    return lies.size() == 1
+        ? alike(lies.get(0), marks, lengths)
+        : unlike(rack.rows(), marks, lengths);
+  }
+
+  /**
+   * How a row lies.
+   *
+   * @param widths from the front back
+   */
+  private record Lie(List<Length> widths, Length gap, Length frontMargin, Length backMargin) {
+    static Lie of(ShelfRow row) {
+      return new Lie(
+          row.slats().stream().map(ShelfRow.Slat::width).toList(),
+          row.gap(),
+          row.frontMargin(),
+          row.backMargin());
+    }
+  }
+
+  private static String alike(Lie row, String marks, LengthFormat lengths) {
     List<String> said = new ArrayList<>();
-    said.add(count(row.count(), "slat", "slats") + " (" + marks + ") to a shelf");
-    if (row.count() > 1) {
+    said.add(count(row.widths().size(), "slat", "slats") + " (" + marks + ") to a shelf");
+    if (row.widths().size() > 1) {
       said.add("gaps " + lengths.withUnit(row.gap()));
     }
     if (row.frontMargin().isPositive()) {
@@ -73,6 +95,26 @@ final class Notes {
       said.add(lengths.withUnit(row.backMargin()) + " left free behind");
     }
     return String.join(", ", said) + ".";
+  }
+
+  private static String unlike(List<ShelfRow> rows, String marks, LengthFormat lengths) {
+    List<Length> gaps =
+        rows.stream()
+            .filter(row -> row.slats().size() > 1)
+            .map(ShelfRow::gap)
+            .distinct()
+            .sorted()
+            .toList();
+    return "Slats ("
+        + marks
+        + ") of each shelf as the order of cutting has them"
+        + (gaps.isEmpty() ? "" : ", gaps " + span(gaps, lengths))
+        + "; what they leave of the rails is free in front and behind, half each.";
+  }
+
+  private static String span(List<Length> rising, LengthFormat lengths) {
+    String most = lengths.withUnit(rising.get(rising.size() - 1));
+    return rising.size() == 1 ? most : lengths.number(rising.get(0)) + " to " + most;
   }
 
   private static String joint(Rack rack, LengthFormat lengths) {

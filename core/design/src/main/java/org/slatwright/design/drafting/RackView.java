@@ -93,7 +93,9 @@ record RackView(
     assembly.pieces().forEach(piece -> byPiece.put(piece, new ArrayList<>()));
     List<Piece> outlined = assembly.pieces().stream().filter(this::isOutlined).toList();
     for (VisibleLines.Stroke stroke : VisibleLines.of(outlined, projection)) {
-      byPiece.get(stroke.piece()).add(line(stroke));
+      if (stroke.visible() || isTellingWhenHidden(stroke.piece())) {
+        byPiece.get(stroke.piece()).add(line(stroke));
+      }
     }
     List<VisibleLines.Solid> opaque = VisibleLines.solids(opaquePieces(), projection);
     for (Piece dowel : assembly.pieces(Role.DOWEL)) {
@@ -103,6 +105,13 @@ record RackView(
         .filter(entry -> !entry.getValue().isEmpty())
         .map(entry -> cluster(entry.getKey(), entry.getValue()))
         .toList();
+  }
+
+  /**
+   * Slats of other shelves, each with its own widths, would only cross out those of the top one.
+   */
+  private boolean isTellingWhenHidden(Piece piece) {
+    return projection != Projection.TOP || piece.part().role() != Role.SLAT;
   }
 
   private List<Piece> opaquePieces() {

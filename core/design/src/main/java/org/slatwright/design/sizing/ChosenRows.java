@@ -114,25 +114,38 @@ final class ChosenRows {
         "the boards fill %s; still to be found: %s"
             .formatted(
                 filled.isEmpty() ? "no shelf" : words(filled) + " alone",
-                String.join("; ", open.stream().map(this::missing).toList())),
+                String.join("; ", missing(open))),
         "add boards to timber.slats.boards, %s longer than their slats where both ends are squared"
                 .formatted(sheet.show(sheet.file().shop().endTrim().times(2)))
             + " off, or make the rack smaller");
   }
 
-  /** What one row lacks: its slats still to be found are all alike. */
-  private String missing(Row row) {
-    List<Slat> slats = row.slats().stream().filter(slat -> slat.source().isEmpty()).toList();
-    Slat one = slats.get(0);
-    return "%s of %s for %s"
+  /** Slats that are alike together, with the rows that lack them. */
+  private List<String> missing(List<Row> open) {
+    Map<Slat, List<Row>> lacking = new LinkedHashMap<>();
+    for (Row row : open) {
+      for (Slat slat : row.slats()) {
+        if (slat.source().isEmpty()) {
+          lacking.computeIfAbsent(slat, lacked -> new ArrayList<>()).add(row);
+        }
+      }
+    }
+    List<String> missing = new ArrayList<>();
+    lacking.forEach((slat, rows) -> missing.add(missing(slat, rows)));
+    return missing;
+  }
+
+  /**
+   * @param rows each as often as it lacks such a slat
+   */
+  private String missing(Slat slat, List<Row> rows) {
+    return "%s of %s × %s × %s for %s"
         .formatted(
-            slats.size() == 1 ? "1 slat" : slats.size() + " slats",
-            String.join(
-                " × ",
-                sheet.show(one.length()),
-                sheet.show(one.width()),
-                sheet.show(one.thickness())),
-            names.words(List.of(row.need())));
+            rows.size() == 1 ? "1 slat" : rows.size() + " slats",
+            sheet.show(slat.length()),
+            sheet.show(slat.width()),
+            sheet.show(slat.thickness()),
+            words(new LinkedHashSet<>(rows)));
   }
 
   private String words(Collection<Row> rows) {
