@@ -8,6 +8,9 @@ public final class CuttingStock {
 
   private static final int MOST_PATTERNS = 40_000;
 
+  private static final int FIRST_PLANS = 20;
+  private static final int MORE_PLANS = 1_000;
+
   private final Job job;
   private final Work work;
   private final ReachableCosts costs;
@@ -50,7 +53,16 @@ public final class CuttingStock {
     if (best.cost() == 0) {
       return;
     }
+    costs.require(job.capacity, job.weight[0], sum(job.weight));
+    best.refresh();
+    raise(0);
+    var values = new ValueCorrection(job, best, work);
+    var tried = values.run(FIRST_PLANS, bound, work.left() / 10_000 * job.kinds());
+    if (isProved()) {
+      return;
+    }
     var generation = new ColumnGeneration(job, work);
+    tried.forEach(cut -> generation.add(Pattern.of(cut.stock(), cut.pieces())));
     long scaled = generation.solve(job.demand, job.available, Integer.MAX_VALUE, work.left() / 5);
     long[] worth = generation.worth();
     long[] excess = generation.excess();
@@ -61,6 +73,9 @@ public final class CuttingStock {
     limitCosts(worth, excess, generation.scale);
     var dive = new Dive(generation, best);
     int choices = dive.run(-1, 0, work);
+    if (!isProved()) {
+      values.run(MORE_PLANS, bound, work.left() / 5_000 * job.kinds());
+    }
     for (int d = 0; d < Math.min(choices, 10) && !isProved() && !work.isOver(); d++) {
       dive.run(d, 1, work);
     }
@@ -87,7 +102,6 @@ public final class CuttingStock {
   }
 
   private void limitCosts(long[] worth, long[] excess, long scale) {
-    costs.require(job.capacity, job.weight[0], sum(job.weight));
     long[] full = new long[job.stocks()];
     for (int k = 0; k < full.length; k++) {
       full[k] = scale * job.price[k] + excess[k];

@@ -111,9 +111,16 @@ final class Knapsack {
     return best;
   }
 
-  /** Whether the last search was finished, so that nothing is worth more. */
-  boolean isFinished() {
-    return !work.isOver();
+  /** What pieces within a capacity are worth that a search of so many steps finds. */
+  long good(long capacity, long steps) {
+    taken = new int[weight.length];
+    bestTaken = new int[weight.length];
+    best = 0;
+    found.clear();
+    patience = steps;
+    search(0, capacity, 0);
+    work.spend((steps - Math.max(0, patience)) * NODE);
+    return best;
   }
 
   /** How many of each kind the last {@link #best} takes; none when nothing is above the floor. */

@@ -12,10 +12,6 @@ final class Work {
     this.left = effort.steps() * OPERATIONS;
   }
 
-  private Work(long left) {
-    this.left = left;
-  }
-
   /** Counts that many additions, comparisons and the like; false when there is no time left. */
   boolean spend(long operations) {
     left -= operations;
@@ -24,11 +20,6 @@ final class Work {
 
   boolean isOver() {
     return left <= 0;
-  }
-
-  /** A part of what is left, to be taken from this one by {@link #spend} when it is used. */
-  Work part(int hundredths) {
-    return new Work(left / 100 * hundredths);
   }
 
   /** What is left. */
