@@ -17,9 +17,10 @@ final class Best {
     this.target = costs.below(cost);
   }
 
+  /** Keeps it if it costs less than the best, or as much with fewer stock lengths. */
   void offer(Plan other) {
     long otherCost = other.cost(job);
-    if (otherCost < cost) {
+    if (otherCost < cost || otherCost == cost && other.lengths() < plan.lengths()) {
       plan = other;
       cost = otherCost;
       target = costs.below(cost);

@@ -86,6 +86,15 @@ final class ColumnGeneration {
     return new Pattern(best, new int[] {kind}, new int[] {n});
   }
 
+  /**
+   * Adds the patterns of a plan to start from. The program has a basis before it sees them: so many
+   * patterns at once that cost the same hold the dual method up.
+   */
+  void start(Plan plan) {
+    program.solve();
+    plan.cuts().forEach(cut -> add(Pattern.of(cut.stock(), cut.pieces())));
+  }
+
   /** Adds a pattern, if it is new. */
   void add(Pattern pattern) {
     if (!known.add(pattern)) {

@@ -8,7 +8,10 @@ public final class CuttingStock {
 
   private static final int MOST_PATTERNS = 40_000;
 
+  /** Filled before the pattern program, which is seldom needed where a filled plan is proved. */
   private static final int FIRST_PLANS = 20;
+
+  /** Filled after it, as long as their share of the work lasts. */
   private static final int MORE_PLANS = 1_000;
 
   private final Job job;
@@ -26,11 +29,12 @@ public final class CuttingStock {
   }
 
   /**
-   * The plan that misses the fewest pieces; among those the cheapest; among those of the fewest
-   * stock lengths; among those with the longest rests, each rest as long as can be where others are
-   * all used up; among those with the fewest different lengths to a pattern. That it misses least
-   * and costs least is proved within the effort wherever it can be; the rest is sought, and never
-   * at the price of what goes before. The same problem has the same plan.
+   * The plan that misses the fewest pieces and among those costs least. That it does is proved
+   * within the effort wherever it can be, as {@link CuttingSolution#isProved} says.
+   *
+   * <p>Sought among plans of one cost, but never proved: fewer stock lengths, and what is left over
+   * gathered in few long rests. Which pieces are missing, when some are, is not chosen. The same
+   * problem has the same plan.
    */
   public static CuttingSolution solve(CuttingProblem problem, Effort effort) {
     var job = new Job(problem);
@@ -57,12 +61,12 @@ public final class CuttingStock {
     best.refresh();
     raise(0);
     var values = new ValueCorrection(job, best, work);
-    var tried = values.run(FIRST_PLANS, bound, work.left() / 10_000 * job.kinds());
+    values.run(FIRST_PLANS, bound, work.left() / 10_000 * job.kinds());
     if (isProved()) {
       return;
     }
     var generation = new ColumnGeneration(job, work);
-    tried.forEach(cut -> generation.add(Pattern.of(cut.stock(), cut.pieces())));
+    generation.start(best.plan());
     long scaled = generation.solve(job.demand, job.available, Integer.MAX_VALUE, work.left() / 5);
     long[] worth = generation.worth();
     long[] excess = generation.excess();
@@ -73,11 +77,11 @@ public final class CuttingStock {
     limitCosts(worth, excess, generation.scale);
     var dive = new Dive(generation, best);
     int choices = dive.run(-1, 0, work);
-    if (!isProved()) {
-      values.run(MORE_PLANS, bound, work.left() / 5_000 * job.kinds());
-    }
     for (int d = 0; d < Math.min(choices, 10) && !isProved() && !work.isOver(); d++) {
       dive.run(d, 1, work);
+    }
+    if (!isProved()) {
+      values.run(MORE_PLANS, bound, work.left() / 5_000 * job.kinds());
     }
     if (isProved() || work.isOver()) {
       return;

@@ -305,10 +305,15 @@ final class LinearProgram {
     return sum;
   }
 
+  /** Exchanging a basic variable touches the whole inverse, and choosing one every entry. */
+  private long pivotWork() {
+    return rows * rows * 5L / 4 + entries * 2 + variables * 2L;
+  }
+
   private End dualMethod() {
     int stalled = 0;
     while (true) {
-      if (!work.spend((long) rows * rows + entries * 2)) {
+      if (!work.spend(pivotWork() + entries + variables)) {
         return End.STOPPED;
       }
       int leaving = outside(stalled >= STALLED);
@@ -373,7 +378,7 @@ final class LinearProgram {
   private End primalMethod() {
     int stalled = 0;
     while (true) {
-      if (!work.spend((long) rows * rows + entries)) {
+      if (!work.spend(pivotWork())) {
         return End.STOPPED;
       }
       int entering = -1;

@@ -45,6 +45,11 @@ record Plan(List<Cut> cuts) {
     return new Plan(merged);
   }
 
+  /** How many stock lengths are cut. */
+  int lengths() {
+    return cuts.stream().mapToInt(Cut::times).sum();
+  }
+
   /** The price of all stock lengths cut. */
   long price(Job job) {
     long sum = 0;

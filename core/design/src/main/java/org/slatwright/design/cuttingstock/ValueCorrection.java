@@ -1,7 +1,6 @@
 package org.slatwright.design.cuttingstock;
 
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Random;
 
 /**
@@ -49,27 +48,18 @@ final class ValueCorrection {
     }
   }
 
-  /**
-   * Offers plans until one costs no more than a goal, or the work is spent.
-   *
-   * @return the plans made
-   */
-  List<Plan.Cut> run(int plans, long goal, long allowed) {
-    long reserve = work.left() - allowed;
-    var all = new ArrayList<Plan.Cut>();
-    for (int n = 0; n < plans && best.cost() > goal && work.left() > Math.max(0, reserve); n++) {
+  /** Offers so many plans, or fewer when one costs no more than a goal or the work is spent. */
+  void run(int plans, long goal, long allowed) {
+    long reserve = Math.max(0, work.left() - allowed);
+    for (int n = 0; n < plans && best.cost() > goal && work.left() > reserve; n++) {
       longerAbove(1.01 + 0.03 * random.nextDouble());
-      var cuts = plan(job.demand, job.available);
-      best.offer(Plan.of(cuts));
-      all.addAll(cuts);
+      best.offer(plan());
     }
-    return all;
   }
 
-  /** How to cut what is left to cut from the stock that is left, stock length by stock length. */
-  List<Plan.Cut> plan(int[] demand, int[] available) {
-    int[] wanted = demand.clone();
-    int[] left = available.clone();
+  private Plan plan() {
+    int[] wanted = job.demand.clone();
+    int[] left = job.available.clone();
     var cuts = new ArrayList<Plan.Cut>();
     var next = next(wanted, left);
     while (next != null) {
@@ -81,7 +71,7 @@ final class ValueCorrection {
       }
       next = next(wanted, left);
     }
-    return cuts;
+    return Plan.of(cuts);
   }
 
   /** The stock length with the most value for its price; null when nothing more can be cut. */
