@@ -25,7 +25,7 @@ final class SlatGaps implements Rule {
     double left = left(rack);
     boolean open = left > 0;
     Figures figures = new Figures(rack.units());
-    String what = rack.slats().count() == 1 ? "the slat to the uprights" : "the slats";
+    String what = most(rack) == 1 ? "the slat to the uprights" : "the slats";
     return Stream.of(
         new Finding(
             open ? Finding.Severity.NOTE : Finding.Severity.WARNING,
@@ -80,11 +80,16 @@ final class SlatGaps implements Rule {
         rack.climate().dampest());
   }
 
+  /** Slats on the fullest shelf. */
+  private static int most(Rack rack) {
+    return rack.rows().stream().mapToInt(row -> row.slats().size()).max().orElseThrow();
+  }
+
   /** Enough for any margin, since a wider gap takes from it. */
   private static String advice(Rack rack) {
     Spelling spelling = new Spelling(rack.units());
     SlatRow row = rack.slats();
-    if (row.count() == 1) {
+    if (most(rack) == 1) {
       Length rail = row.width().plus(justAbove(rack, swelling(rack, row.width())));
       return "set rack.rail-length=" + spelling.length(rail);
     }
@@ -100,7 +105,7 @@ final class SlatGaps implements Rule {
             .map(given -> " with slats.gap-range=" + spelling.pair(given.from(), "..", gap))
             .orElse("");
     return "set slats.gap=%s%s with slats.per-shelf=%s"
-        .formatted(spelling.length(gap), range, Math.min(row.count(), fitting));
+        .formatted(spelling.length(gap), range, Math.min(most(rack), fitting));
   }
 
   private static Length justAbove(Rack rack, double mm) {

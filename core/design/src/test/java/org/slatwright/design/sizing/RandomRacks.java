@@ -36,6 +36,11 @@ public final class RandomRacks {
         .filter(2000, RandomRacks::isSolvable);
   }
 
+  /** Files that {@link Sizing} solves, with slats as wide and thick as boards of several widths. */
+  public static Arbitrary<String> ofBoards() {
+    return any().filter(2000, yaml -> yaml.contains("boards:") && isSolvable(yaml));
+  }
+
   /** Files that {@link Sizing} solves, of racks that must hold something. */
   static Arbitrary<String> holding() {
     return any().filter(2000, yaml -> yaml.contains("holds:") && isSolvable(yaml));
@@ -141,7 +146,7 @@ public final class RandomRacks {
             sizes.whole(400, 2600),
             sizes.measured(38, 120),
             sizes.measured(12, 25),
-            Arbitraries.integers().between(4, 40))
+            Arbitraries.integers().between(1, 20))
         .as(
             (length, width, thickness, count) ->
                 "{ length: "
@@ -155,7 +160,7 @@ public final class RandomRacks {
                     + " }")
         .list()
         .ofMinSize(1)
-        .ofMaxSize(2)
+        .ofMaxSize(5)
         .map(boards -> "slats: { boards: [ " + String.join(", ", boards) + " ] }");
   }
 
