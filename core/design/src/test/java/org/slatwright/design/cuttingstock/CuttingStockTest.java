@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Random;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -113,6 +115,25 @@ class CuttingStockTest {
 
     CuttingAssertions.assertHonest(problem, solution);
     assertTrue(solution.cost() - solution.lowerBound() <= 1_790, solution.lowerBound() + "");
+  }
+
+  /** Five hundred pieces about a third of the stock, some 200 lengths, as Scholl's second set. */
+  @Test
+  void fiveHundredPiecesOfTwoHundredLengthsAreCutAtMostOneStockLengthOverTheLeast() {
+    var random = new Random(5);
+    var counts = new TreeMap<Long, Integer>();
+    for (int n = 0; n < 500; n++) {
+      counts.merge(222 + random.nextLong(223), 1, Integer::sum);
+    }
+    var demands = new ArrayList<CuttingProblem.Demand>();
+    counts.forEach((length, count) -> demands.add(new CuttingProblem.Demand(length, count)));
+    var stocks = List.of(new CuttingProblem.Stock(1000, 1, OptionalInt.empty()));
+    var problem = new CuttingProblem(0, 0, stocks, demands);
+
+    var solution = CuttingStock.solve(problem, Effort.USUAL);
+
+    CuttingAssertions.assertHonest(problem, solution);
+    assertTrue(solution.cost() <= solution.lowerBound() + 1, solution.lowerBound() + "");
   }
 
   @Test
