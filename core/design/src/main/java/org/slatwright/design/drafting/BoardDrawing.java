@@ -89,14 +89,35 @@ final class BoardDrawing {
 
   private String sum() {
     CutBoard board = bar.board();
-    List<Length> gaps =
-        bar.gaps().spans().stream().map(gap -> new Length(gap.to() - gap.from())).toList();
     List<String> terms = new ArrayList<>();
-    terms.addAll(terms(gaps.stream().filter(gap -> gap.isMoreThan(bar.kerf())).toList(), " trim"));
+    terms.addAll(gaps(" trim"));
+    terms.addAll(gaps(" avoided"));
     terms.addAll(terms(board.cuts().stream().map(Cut::length).toList(), ""));
-    terms.addAll(terms(gaps.stream().filter(gap -> !gap.isMoreThan(bar.kerf())).toList(), " sawn"));
+    terms.addAll(gaps(" sawn"));
     terms.addAll(terms(board.offcuts().stream().map(Offcut::length).toList(), " offcut"));
     return String.join(" + ", terms) + " = " + bar.lengths().withUnit(board.length());
+  }
+
+  private List<String> gaps(String word) {
+    return terms(
+        bar.gaps().spans().stream()
+            .filter(gap -> word(gap).equals(word))
+            .map(gap -> new Length(gap.to() - gap.from()))
+            .toList(),
+        word);
+  }
+
+  /** What becomes of a stretch that neither a piece nor an offcut takes. */
+  private String word(Spans.Span gap) {
+    CutBoard board = bar.board();
+    boolean avoided =
+        board.avoid().stream()
+            .anyMatch(
+                stretch ->
+                    stretch.from().nanometres() < gap.to()
+                        && gap.from() < stretch.to().nanometres());
+    boolean atEnd = gap.from() == 0 || gap.to() == board.length().nanometres();
+    return avoided ? " avoided" : atEnd ? " trim" : " sawn";
   }
 
   private List<String> terms(List<Length> parts, String word) {

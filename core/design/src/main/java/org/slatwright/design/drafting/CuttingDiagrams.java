@@ -115,7 +115,9 @@ final class CuttingDiagrams implements SheetDrawing {
   private static String details(TimberCuts timber, LengthFormat lengths, boolean stretched) {
     List<String> said = new ArrayList<>();
     said.add("Saw kerf " + lengths.withUnit(timber.kerf()));
-    said.add(lengths.withUnit(timber.endTrim()) + " squared off each end");
+    if (timber.endTrim().isPositive()) {
+      said.add(lengths.withUnit(timber.endTrim()) + " squared off each end");
+    }
     if (!timber.quality().isEmpty()) {
       said.add(
           timber.quality().substring(0, 1).toUpperCase(Locale.ROOT)
