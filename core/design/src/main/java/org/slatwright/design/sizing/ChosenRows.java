@@ -52,7 +52,7 @@ final class ChosenRows {
             each.add(
                 (count == 1 ? "one slat" : count + " slats")
                     + (alike.size() == 1 ? " to a shelf" : " on " + words(rows))));
-    sheet.note("slats.per-shelf", RowNames.and(each) + ": as the boards allow", "");
+    sheet.note("slats.per-shelf", String.join("; ", each) + ": as the boards allow", "");
   }
 
   private void tellGaps() {

@@ -46,7 +46,7 @@ class BoardRowsTest {
 
     assertTrue(rack.boardChoice().isPresent());
     assertEquals(
-        "2 slats on shelf 1 and 3 slats on shelf 2: as the boards allow",
+        "2 slats on shelf 1; 3 slats on shelf 2: as the boards allow",
         note(rack, "slats.per-shelf"));
     assertEquals(
         "the gaps between slats are 12 to 20 mm: what the boards leave, shared equally on each"
@@ -129,7 +129,7 @@ class BoardRowsTest {
         note(rack, "rack.rail-length"));
   }
 
-  /** 80 + 3 × 118 = 434 at most are slats: as many whole ones as gaps of 5 or 6 allow. */
+  /** 2 × 95 and three openings of 20 are 250. */
   @Test
   void aCountThatNoBoardsCloseIsRefusedWithWhatWouldDo() throws Exception {
     String yaml = of(board(95, 6)).concat("slats: { per-shelf: 2, gap-range: 3..20 }\n");
