@@ -15,6 +15,7 @@ import org.slatwright.design.cuttingstock.Effort;
 /** Solves the instances of files, or those that ship, and tells how well and how quickly. */
 public final class CuttingBenchmark {
 
+  private static final List<String> SHIPPED = List.of("workshop.jsonl", "falkenauer.jsonl");
   private static final double WARM_UP_MILLIS = 5_000;
 
   private CuttingBenchmark() {}
@@ -60,9 +61,16 @@ public final class CuttingBenchmark {
   }
 
   static List<Instance> shipped() throws InstanceFileException {
-    try (InputStream in = CuttingBenchmark.class.getResourceAsStream("workshop.jsonl")) {
-      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return InstanceReader.read("workshop.jsonl", text.lines().toList());
+    List<Instance> all = new ArrayList<>();
+    for (String name : SHIPPED) {
+      all.addAll(InstanceReader.read(name, shippedLines(name)));
+    }
+    return all;
+  }
+
+  private static List<String> shippedLines(String name) {
+    try (InputStream in = CuttingBenchmark.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
