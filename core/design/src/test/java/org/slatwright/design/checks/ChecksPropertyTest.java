@@ -176,7 +176,8 @@ class ChecksPropertyTest {
                         .replace("species: norway spruce", "species: " + species.name())
                     + "load: { climate: "
                     + climate.word()
-                    + " }\n");
+                    + " }\n")
+        .filter(RandomRacks::isSolvable);
   }
 
   private static String ofBoards(String yaml) {

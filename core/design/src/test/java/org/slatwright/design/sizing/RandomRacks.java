@@ -253,7 +253,8 @@ public final class RandomRacks {
     return lines.isEmpty() ? "" : key + ":\n  " + String.join("\n  ", lines) + "\n";
   }
 
-  private static boolean isSolvable(String yaml) {
+  /** Whether {@link Sizing} solves that file. */
+  public static boolean isSolvable(String yaml) {
     try {
       Sizing.solve(
           RackFileReader.read(yaml.getBytes(StandardCharsets.UTF_8), "rack.yaml", List.of()));
