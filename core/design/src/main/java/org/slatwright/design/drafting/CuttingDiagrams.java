@@ -142,13 +142,7 @@ final class CuttingDiagrams implements SheetDrawing {
   public Sheet sheet(int number, int count) {
     List<View> views = new ArrayList<>();
     views.add(frame.view());
-    double top = frame.top() - PAD;
-    for (RunningText<?> text : timbers) {
-      TextBlock block = text.block();
-      views.add(
-          new View(text.id(), text.heading(), Optional.of(scale), block.figures(left(), top)));
-      top -= block.height() + GAP;
-    }
+    views.addAll(TextPages.views(timbers, left(), frame.top() - PAD, GAP, Optional.of(scale)));
     views.add(new View("key", "Key", Optional.empty(), key()));
     views.add(TitleBlock.of(rack, TITLE, scale, number, count).view(frame));
     String name = String.format(Locale.ROOT, "drawings/%02d-%s", number, NAME);

@@ -2,6 +2,9 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.slatwright.api.drawing.Scale;
+import org.slatwright.api.drawing.View;
 
 /** Shares out running texts over as many sheets as they take. */
 final class TextPages {
@@ -26,6 +29,19 @@ final class TextPages {
     TextPages shared = new TextPages(height, gap);
     texts.forEach(shared::add);
     return shared.pages;
+  }
+
+  /** One page drawn, each text below the one before, from its upper left corner down. */
+  static List<View> views(
+      List<RunningText<?>> page, double left, double top, double gap, Optional<Scale> scale) {
+    List<View> views = new ArrayList<>();
+    double y = top;
+    for (RunningText<?> text : page) {
+      TextBlock block = text.block();
+      views.add(new View(text.id(), text.heading(), scale, block.figures(left, y)));
+      y -= block.height() + gap;
+    }
+    return views;
   }
 
   private void add(RunningText<?> text) {

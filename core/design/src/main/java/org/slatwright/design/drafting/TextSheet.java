@@ -49,14 +49,8 @@ final class TextSheet implements SheetDrawing {
   public Sheet sheet(int number, int count) {
     List<View> views = new ArrayList<>();
     views.add(frame.view());
-    double top = frame.top() - PAD;
-    for (RunningText<?> text : texts) {
-      TextBlock block = text.block();
-      views.add(
-          new View(
-              text.id(), text.heading(), Optional.empty(), block.figures(frame.left() + PAD, top)));
-      top -= block.height() + GAP;
-    }
+    views.addAll(
+        TextPages.views(texts, frame.left() + PAD, frame.top() - PAD, GAP, Optional.empty()));
     views.add(TitleBlock.ofText(rack, title, number, count).view(frame));
     String numbered = String.format(Locale.ROOT, "drawings/%02d-%s", number, name);
     return new Sheet(numbered, title, rack.paper(), frame.landscape(), views);
