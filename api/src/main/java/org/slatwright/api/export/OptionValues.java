@@ -3,6 +3,7 @@ package org.slatwright.api.export;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.slatwright.api.measure.Length;
 
 /** A valid value for each option that an exporter declares. */
 public final class OptionValues {
@@ -34,11 +35,12 @@ public final class OptionValues {
                   .filter(candidate -> candidate.name().equals(name))
                   .findFirst()
                   .orElseThrow(() -> unknown(name, declared));
-          if (!option.values().contains(value)) {
+          if (!option.takes(value)) {
             throw new IllegalArgumentException(
                 "option "
                     + name
                     + " takes "
+                    + (option.form() == ExportOption.Form.ONE_OF ? "" : "values such as ")
                     + String.join(", ", option.values())
                     + ", not "
                     + value);
@@ -67,5 +69,16 @@ public final class OptionValues {
       throw new IllegalArgumentException("option " + name + " is not declared");
     }
     return value;
+  }
+
+  /**
+   * The lengths that an option of the form {@link ExportOption.Form#LENGTHS} says: one, or two, the
+   * first across and the second up.
+   *
+   * @throws IllegalArgumentException when the exporter does not declare it or it says no lengths
+   */
+  public List<Length> lengths(String name) {
+    return ExportOption.lengths(value(name))
+        .orElseThrow(() -> new IllegalArgumentException("option " + name + " is not a length"));
   }
 }

@@ -7,19 +7,36 @@ import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 
 /**
- * What a machine cuts or drills from one flat face, real size: nominal geometry, no cutter
- * compensation. Origin at the lower left, no coordinate negative.
+ * What a machine cuts, drills or engraves from one flat face, real size. Nominal geometry, unless
+ * the title says that it is the path of a cutter. Origin at the lower left, no coordinate negative.
  *
  * @param name the output name, such as {@code jig/J1-guide-plate}
  * @param title what it is, for a person
  * @param features in the order of work: inside before outside
  * @param labels for reading, never cut
+ * @param engraved lettering of single strokes, drawn into the surface
  */
-public record Pattern(String name, String title, List<Feature> features, List<Label> labels) {
+public record Pattern(
+    String name, String title, List<Feature> features, List<Label> labels, List<Stroke> engraved) {
 
   public Pattern {
     features = List.copyOf(features);
     labels = List.copyOf(labels);
+    engraved = List.copyOf(engraved);
+  }
+
+  /**
+   * One stroke of an engraving: straight from point to point, not closed.
+   *
+   * @param points at least two
+   */
+  public record Stroke(List<Point2> points) {
+    public Stroke {
+      points = List.copyOf(points);
+      if (points.size() < 2) {
+        throw new IllegalArgumentException("a stroke has at least two points");
+      }
+    }
   }
 
   /**

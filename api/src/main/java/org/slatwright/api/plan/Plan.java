@@ -3,8 +3,11 @@ package org.slatwright.api.plan;
 import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.Template;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
+import org.slatwright.api.model.Solid;
 
 /**
  * The complete plan of one rack.
@@ -12,7 +15,8 @@ import org.slatwright.api.model.Assembly;
  * <p>The names of output files come from here, without an ending: {@link #CUT_LIST}, {@link
  * #CUTTING_PLAN}, {@link #STOP_SETTINGS}, {@link #SPARE_PIECES}, {@link #MISSING_PIECES}, {@link
  * #BUYING_LIST}, {@link #SHELF_SLATS}, {@link #HOLE_LIST}, {@link #FITS}, {@link #QUANTITIES},
- * {@link #FINDINGS}, {@link #MODEL}, {@link Sheet#name} and {@link Pattern#name}. An exporter adds
+ * {@link #FINDINGS}, {@link #MODEL}, {@link #PLAN_BOOK}, {@link #TEMPLATE_BOOK}, {@link
+ * Sheet#name}, {@link Template#name}, {@link Pattern#name} and {@link Solid#name}. An exporter adds
  * its ending.
  *
  * @param title the maker's title: any text at all, also right-to-left or with markup in it
@@ -25,8 +29,10 @@ import org.slatwright.api.model.Assembly;
  * @param quantities weight, finish, glue and counts
  * @param jig the drilling jig, or empty when none can be made (a finding says why)
  * @param patterns what a router or a laser cuts or drills: jig plates and drilled parts, real size
+ * @param solids bodies of the jig for a 3-D printer
  * @param findings worst first
  * @param sheets drawings to paper scale, in order
+ * @param templates drawings at full scale
  */
 public record Plan(
     String title,
@@ -39,8 +45,10 @@ public record Plan(
     Quantities quantities,
     Optional<Jig> jig,
     List<Pattern> patterns,
+    List<Solid> solids,
     List<Finding> findings,
-    List<Sheet> sheets) {
+    List<Sheet> sheets,
+    Templates templates) {
 
   /** The name of the table of parts to cut. */
   public static final String CUT_LIST = "cut-list";
@@ -75,6 +83,12 @@ public record Plan(
   /** The name of the table of findings. */
   public static final String FINDINGS = "findings";
 
+  /** The name of the whole plan as one document to print or to publish. */
+  public static final String PLAN_BOOK = "plan-book";
+
+  /** The name of all templates as one document to print at 100 %. */
+  public static final String TEMPLATE_BOOK = "templates";
+
   /** The name of the whole plan as data. */
   public static final String MODEL = "plan";
 
@@ -83,6 +97,7 @@ public record Plan(
     fits = List.copyOf(fits);
     cutList = List.copyOf(cutList);
     patterns = List.copyOf(patterns);
+    solids = List.copyOf(solids);
     findings = List.copyOf(findings);
     sheets = List.copyOf(sheets);
   }

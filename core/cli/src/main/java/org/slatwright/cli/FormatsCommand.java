@@ -41,7 +41,9 @@ final class FormatsCommand implements Callable<Integer> {
               "    --option %s.%s=%s%n        %s; %s when not given%n",
               exporter.format(),
               option.name(),
-              String.join("|", option.values()),
+              option.form() == ExportOption.Form.LENGTHS
+                  ? "LENGTH, such as " + String.join(" or ", option.values())
+                  : String.join("|", option.values()),
               option.description(),
               option.defaultValue());
     }

@@ -41,9 +41,19 @@ record OptionSetting(String format, String name, String value) {
                             format + " has no option",
                             name,
                             exporter.options().stream().map(ExportOption::name).toList())));
-    if (!option.values().contains(value)) {
-      throw new IllegalArgumentException(
-          Unknown.message(format + "." + name + " has no value", value, option.values()));
+    if (!option.takes(value)) {
+      throw new IllegalArgumentException(refusal(option));
     }
+  }
+
+  private String refusal(ExportOption option) {
+    String asked = format + "." + name;
+    return option.form() == ExportOption.Form.LENGTHS
+        ? asked
+            + " takes lengths such as "
+            + String.join(" or ", option.values())
+            + ", not "
+            + value
+        : Unknown.message(asked + " has no value", value, option.values());
   }
 }

@@ -64,8 +64,11 @@ class EveryKeyTest {
         end-trim: 10
         bit-reach: 110
         jig-sheet: 6
-        cutter: { process: router, tool: 3 }
+        sheet-size: 600 x 400
+        guide-bush: 15
+        cutter: { process: router, tool: 3, inside-corners: round }
         paper: A4
+        print-margin: 6
       load: { per-shelf: 15 kg, climate: indoors }
       """;
 
@@ -165,7 +168,11 @@ class EveryKeyTest {
               Map.entry("shop.cutter.process", "router"),
               Map.entry("shop.cutter.tool", "4"),
               Map.entry("shop.cutter.kerf", "0.2"),
+              Map.entry("shop.cutter.inside-corners", "relieved"),
+              Map.entry("shop.sheet-size", "500 x 300"),
+              Map.entry("shop.guide-bush", "16"),
               Map.entry("shop.paper", "A3"),
+              Map.entry("shop.print-margin", "5"),
               Map.entry("load", "{per-shelf: 20 kg}"),
               Map.entry("load.per-shelf", "12 kg"),
               Map.entry("load.climate", "covered")));
@@ -176,7 +183,9 @@ class EveryKeyTest {
           "rack.openings[].for", List.of("rack.openings[0].clear="),
           "slats.gap", List.of("slats.per-shelf="),
           "slats.gap-range", List.of("slats.per-shelf="),
-          "shop.cutter.kerf", List.of("shop.cutter.tool=", "shop.cutter.process=laser"));
+          "shop.cutter.kerf",
+              List.of(
+                  "shop.cutter.tool=", "shop.cutter.inside-corners=", "shop.cutter.process=laser"));
 
   private Desk desk;
 

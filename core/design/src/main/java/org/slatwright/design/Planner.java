@@ -22,6 +22,7 @@ import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Sizing;
 import org.slatwright.design.takeoff.TakeOff;
+import org.slatwright.design.templates.FullScale;
 
 /** Makes the plan of a rack. */
 public final class Planner {
@@ -59,8 +60,10 @@ public final class Planner {
         quantities,
         made.jig(),
         Patterns.of(assembly, made.jig(), lengths),
+        List.of(),
         findings,
-        Drafting.sheets(rack, assembly, made.jig(), cut.plan(), findings));
+        Drafting.sheets(rack, assembly, made.jig(), cut.plan(), findings),
+        FullScale.of(rack, assembly, made.jig()));
   }
 
   private static List<Finding> worstFirst(List<List<Finding>> found) {

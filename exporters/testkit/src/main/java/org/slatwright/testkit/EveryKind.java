@@ -31,6 +31,7 @@ import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Point3;
 import org.slatwright.api.model.Role;
 import org.slatwright.api.model.Shape;
+import org.slatwright.api.model.Solid;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.CutLine;
@@ -71,10 +72,12 @@ final class EveryKind {
         quantities(assembly),
         Optional.of(jig(plate)),
         List.of(pattern(plate)),
+        List.of(wedge()),
         findings(),
         List.of(
             sheet(title, Paper.A4, "drawings/01-first"),
-            sheet(title, Paper.LETTER, "drawings/02-second")));
+            sheet(title, Paper.LETTER, "drawings/02-second")),
+        EveryKindTemplates.templates());
   }
 
   private static Assembly assembly() {
@@ -280,7 +283,32 @@ final class EveryKind {
                 rounded(Length.mm(50), Length.mm(30), Length.mm(3)),
                 Optional.empty())),
         List.of(
-            new Pattern.Label(new Point2(Length.mm(5), Length.mm(5)), Length.mm(4), "J1 <guide>")));
+            new Pattern.Label(new Point2(Length.mm(5), Length.mm(5)), Length.mm(4), "J1 <guide>")),
+        List.of(
+            new Pattern.Stroke(
+                List.of(
+                    new Point2(Length.mm(8), Length.mm(4)),
+                    new Point2(Length.mm(10), Length.mm(8)),
+                    new Point2(Length.mm(12), Length.mm(4))))));
+  }
+
+  /** The corner of a block. */
+  private static Solid wedge() {
+    Length along = Length.mm(30);
+    Length up = Length.mm(12);
+    return new Solid(
+        "jig/wedge",
+        "wedge <of> the jig",
+        List.of(
+            new Point3(Length.ZERO, Length.ZERO, Length.ZERO),
+            new Point3(along, Length.ZERO, Length.ZERO),
+            new Point3(Length.ZERO, up, Length.ZERO),
+            new Point3(Length.ZERO, Length.ZERO, up)),
+        List.of(
+            new Solid.Triangle(0, 2, 1),
+            new Solid.Triangle(0, 1, 3),
+            new Solid.Triangle(0, 3, 2),
+            new Solid.Triangle(1, 2, 3)));
   }
 
   private static Sheet sheet(String title, Paper paper, String name) {

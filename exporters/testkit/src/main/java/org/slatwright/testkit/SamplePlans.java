@@ -2,7 +2,10 @@ package org.slatwright.testkit;
 
 import java.util.List;
 import java.util.Optional;
+import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.plan.CuttingPlan;
+import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Plan;
 
 /** Plans to test an exporter with. */
@@ -44,7 +47,7 @@ public final class SamplePlans {
     return ExampleRacks.titled(ExampleRacks.names().get(0), title);
   }
 
-  /** The plan without its jig and what is cut for it. */
+  /** The plan without its jig and what is made for it. */
   public static Plan withoutJig(Plan plan) {
     return new Plan(
         plan.title(),
@@ -57,12 +60,19 @@ public final class SamplePlans {
         plan.quantities(),
         Optional.empty(),
         plan.patterns().stream().filter(pattern -> !pattern.name().startsWith("jig/")).toList(),
+        List.of(),
         plan.findings(),
-        plan.sheets());
+        plan.sheets(),
+        plan.templates());
   }
 
   /** The plan without drawings. */
-  public static Plan withoutSheets(Plan plan) {
+  public static Plan withoutDrawings(Plan plan) {
+    return withDrawings(plan, List.of(), Templates.NONE);
+  }
+
+  /** The plan with these drawings in place of its own. */
+  public static Plan withDrawings(Plan plan, List<Sheet> sheets, Templates templates) {
     return new Plan(
         plan.title(),
         plan.lengths(),
@@ -74,8 +84,29 @@ public final class SamplePlans {
         plan.quantities(),
         plan.jig(),
         plan.patterns(),
+        plan.solids(),
         plan.findings(),
-        List.of());
+        sheets,
+        templates);
+  }
+
+  /** The plan with these patterns in place of its own. */
+  public static Plan withPatterns(Plan plan, List<Pattern> patterns) {
+    return new Plan(
+        plan.title(),
+        plan.lengths(),
+        plan.chains(),
+        plan.fits(),
+        plan.assembly(),
+        plan.cutList(),
+        plan.cutting(),
+        plan.quantities(),
+        plan.jig(),
+        patterns,
+        plan.solids(),
+        plan.findings(),
+        plan.sheets(),
+        plan.templates());
   }
 
   /** The plan with nothing but its assembly. */
@@ -92,6 +123,8 @@ public final class SamplePlans {
         Optional.empty(),
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        List.of(),
+        Templates.NONE);
   }
 }

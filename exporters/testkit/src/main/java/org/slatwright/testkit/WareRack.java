@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.measure.Area;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
@@ -125,8 +126,10 @@ public final class WareRack {
         quantities(),
         Optional.of(jig.jig()),
         jig.patterns(),
+        List.of(),
         findings(),
-        List.of());
+        List.of(),
+        Templates.NONE);
   }
 
   private Part uprightPart() {

@@ -102,7 +102,8 @@ final class WareRackJig {
     Pattern.Label label =
         new Pattern.Label(
             new Point2(CORNER, CORNER), LETTERS, plate.mark() + " x " + plate.quantity());
-    return new Pattern(name, plate.mark() + " " + plate.name(), features, List.of(label));
+    return new Pattern(
+        name, plate.mark() + " " + plate.name(), features, List.of(label), List.of());
   }
 
   private Pattern holes() {
@@ -116,7 +117,8 @@ final class WareRackJig {
         List.of(
             new Pattern.Feature(Pattern.Operation.DRILL, bore, Optional.of(Length.mm(20))),
             through(Pattern.Operation.REFERENCE, rectangle(upright, stock))),
-        List.of(label));
+        List.of(label),
+        List.of());
   }
 
   private static Pattern.Feature through(Pattern.Operation operation, Outline outline) {

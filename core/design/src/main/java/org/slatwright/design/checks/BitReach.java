@@ -63,7 +63,7 @@ final class BitReach implements Rule {
     }
 
     Finding finding() {
-      return design.rack().bitReach().map(this::ofGiven).orElseGet(this::ofUsual);
+      return design.rack().shop().bitReach().map(this::ofGiven).orElseGet(this::ofUsual);
     }
 
     private Finding ofGiven(Length reach) {

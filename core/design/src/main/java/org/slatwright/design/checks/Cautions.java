@@ -96,14 +96,14 @@ final class Cautions implements Rule {
                   + " Paint from before 1978 may hold lead: have it tested, do not sand it.",
               "EPA, 40 CFR 745 (from memory)"),
           when(
-              rack -> rack.cutter().filter(Rack.Cutter.LASER::equals).isPresent(),
+              rack -> rack.shop().cutter().filter(Rack.Cutter.Laser.class::isInstance).isPresent(),
               "laser",
               "Never cut PVC, vinyl or unknown plastic (hydrogen chloride), never leave a running"
                   + " laser alone; extraction on, extinguisher at hand. Exterior or treated plywood"
                   + " chars and smokes more.",
               "rules of university and public workshops"),
           when(
-              rack -> rack.cutter().filter(Rack.Cutter.ROUTER::equals).isPresent(),
+              rack -> rack.shop().cutter().filter(Rack.Cutter.Router.class::isInstance).isPresent(),
               "router",
               "Clamp the sheet over its whole area and leave tabs, so that no freed plate is thrown;"
                   + " hands and sleeves off until the bit stands still.",

@@ -51,7 +51,7 @@ final class CuttingDiagrams implements SheetDrawing {
 
   /** As many sheets as they take; none where nothing is cut. */
   static List<SheetDrawing> of(Rack rack, CuttingPlan cutting) {
-    SheetFrame frame = new SheetFrame(rack.paper(), true);
+    SheetFrame frame = new SheetFrame(rack.shop().paper(), true);
     double room = frame.width() - 2 * PAD;
     double height = frame.height() - TitleBlock.HEIGHT - 2 * PAD;
     Scale scale =
@@ -146,7 +146,7 @@ final class CuttingDiagrams implements SheetDrawing {
     views.add(new View("key", "Key", Optional.empty(), key()));
     views.add(TitleBlock.of(rack, TITLE, scale, number, count).view(frame));
     String name = String.format(Locale.ROOT, "drawings/%02d-%s", number, NAME);
-    return new Sheet(name, TITLE, rack.paper(), frame.landscape(), views);
+    return new Sheet(name, TITLE, rack.shop().paper(), frame.landscape(), views);
   }
 
   private double left() {

@@ -37,12 +37,12 @@ final class GeneralArrangement implements SheetDrawing {
 
   @Override
   public Sheet sheet(int number, int count) {
-    Layout layout = FittedLayout.larger(rack.paper(), Layout::new);
+    Layout layout = FittedLayout.larger(rack.shop().paper(), Layout::new);
     List<View> views = new ArrayList<>();
     views.add(layout.frame.view());
     views.addAll(layout.views());
     views.addAll(layout.foot.views(TitleBlock.of(rack, TITLE, layout.scale, number, count)));
-    return new Sheet(NAME, TITLE, rack.paper(), layout.frame.landscape(), views);
+    return new Sheet(NAME, TITLE, rack.shop().paper(), layout.frame.landscape(), views);
   }
 
   /** The largest scale at which the views have room on that frame. */

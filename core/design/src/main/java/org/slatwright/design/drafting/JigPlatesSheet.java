@@ -27,12 +27,12 @@ final class JigPlatesSheet implements SheetDrawing {
 
   @Override
   public Sheet sheet(int number, int count) {
-    Layout layout = FittedLayout.larger(rack.paper(), Layout::new);
+    Layout layout = FittedLayout.larger(rack.shop().paper(), Layout::new);
     List<View> views = new ArrayList<>();
     views.add(layout.frame.view());
     views.addAll(layout.plates());
     views.add(TitleBlock.of(rack, TITLE, layout.scale, number, count).view(layout.frame));
-    return new Sheet(NAME, TITLE, rack.paper(), layout.frame.landscape(), views);
+    return new Sheet(NAME, TITLE, rack.shop().paper(), layout.frame.landscape(), views);
   }
 
   private List<SheetBlock> blocks(Scale scale) {

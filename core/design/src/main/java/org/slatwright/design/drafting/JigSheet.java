@@ -29,7 +29,7 @@ final class JigSheet implements SheetDrawing {
 
   @Override
   public Sheet sheet(int number, int count) {
-    SheetFrame frame = SheetFrame.usual(rack.paper());
+    SheetFrame frame = SheetFrame.usual(rack.shop().paper());
     double width = frame.width() - 2 * PAD;
     Columns use = new Columns("How to use it", numbered(jig.use()), width);
     double useTop = frame.bottom() + TitleBlock.HEIGHT + use.height() + 2 * PAD;
@@ -46,7 +46,7 @@ final class JigSheet implements SheetDrawing {
             Optional.empty(),
             use.figures(frame.left() + PAD, useTop - PAD)));
     views.add(TitleBlock.of(rack, TITLE, scale, number, count).view(frame));
-    return new Sheet(NAME, TITLE, rack.paper(), frame.landscape(), views);
+    return new Sheet(NAME, TITLE, rack.shop().paper(), frame.landscape(), views);
   }
 
   private BlockRows rows(Scale scale, double width) {

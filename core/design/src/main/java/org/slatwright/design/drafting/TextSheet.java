@@ -38,7 +38,7 @@ final class TextSheet implements SheetDrawing {
    */
   static List<SheetDrawing> of(
       Rack rack, String name, String title, DoubleFunction<List<RunningText<?>>> texts) {
-    SheetFrame frame = SheetFrame.usual(rack.paper());
+    SheetFrame frame = SheetFrame.usual(rack.shop().paper());
     double height = frame.height() - TitleBlock.HEIGHT - 2 * PAD;
     return TextPages.of(texts.apply(frame.width() - 2 * PAD), height, GAP).stream()
         .<SheetDrawing>map(page -> new TextSheet(rack, name, title, frame, page))
@@ -53,6 +53,6 @@ final class TextSheet implements SheetDrawing {
         TextPages.views(texts, frame.left() + PAD, frame.top() - PAD, GAP, Optional.empty()));
     views.add(TitleBlock.ofText(rack, title, number, count).view(frame));
     String numbered = String.format(Locale.ROOT, "drawings/%02d-%s", number, name);
-    return new Sheet(numbered, title, rack.paper(), frame.landscape(), views);
+    return new Sheet(numbered, title, rack.shop().paper(), frame.landscape(), views);
   }
 }

@@ -55,7 +55,7 @@ record TitleBlock(
         drawing,
         scale,
         rack.units() == Unit.MM ? "millimetres" : "inches",
-        rack.paper().word(),
+        rack.shop().paper().word(),
         number + " of " + count,
         Angle.of(rack.units()));
   }

@@ -72,7 +72,7 @@ final class JigLimits {
                 + " deep (2 1/2 dowel diameters) takes "
                 + plates
                 + " plates of "
-                + show(rack.jigSheet())
+                + show(rack.shop().jigSheet().thickness())
                 + " sheet; more than "
                 + Saddle.MOST_GUIDE_PLATES
                 + " do not stay in line",
@@ -83,12 +83,12 @@ final class JigLimits {
   }
 
   private Optional<Finding> sheetTooThick() {
-    return rack.jigSheet().isMoreThan(allowances.thickestSheet())
+    return rack.shop().jigSheet().thickness().isMoreThan(allowances.thickestSheet())
         ? warning(
             "its plates key together in sheet of at most "
                 + show(allowances.thickestSheet())
                 + ", shop.jig-sheet is "
-                + show(rack.jigSheet()),
+                + show(rack.shop().jigSheet().thickness()),
             "set shop.jig-sheet=" + new Spelling(rack.units()).length(allowances.thickestSheet()))
         : Optional.empty();
   }

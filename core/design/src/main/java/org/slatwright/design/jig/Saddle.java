@@ -52,7 +52,7 @@ record Saddle(
 
   static Saddle of(Rack rack) {
     Allowances allowances = new Allowances(rack.units());
-    Length sheet = rack.jigSheet();
+    Length sheet = rack.shop().jigSheet().thickness();
     Length web = within(allowances.leastWeb(), sheet, allowances.widestWeb());
     Length upperTab =
         within(allowances.shortestTab(), sheet.times(3).half(), allowances.longestTab())
@@ -84,7 +84,10 @@ record Saddle(
   /** How many sheets make the least guide depth. */
   static int guidePlates(Rack rack) {
     Length least = leastGuideDepth(rack.joint().diameter());
-    return Math.toIntExact(least.snappedUp(rack.jigSheet()).wholeTimes(rack.jigSheet()));
+    return Math.toIntExact(
+        least
+            .snappedUp(rack.shop().jigSheet().thickness())
+            .wholeTimes(rack.shop().jigSheet().thickness()));
   }
 
   /** How deep a guide must be to hold a bit of that diameter upright. */

@@ -43,7 +43,8 @@ final class PartPattern {
       }
     }
     String name = Patterns.name("parts", part.mark(), part.name());
-    return new Pattern(name, part.mark() + " " + part.name() + ", holes", features, labels);
+    return new Pattern(
+        name, part.mark() + " " + part.name() + ", holes", features, labels, List.of());
   }
 
   private void draw(FaceView view, List<Hole> holes) {

@@ -33,7 +33,8 @@ final class PlatePattern {
         Patterns.name("jig", plate.mark(), plate.name()),
         title,
         features,
-        labels.above(Extent.of(plate.boundary()).high().y()));
+        labels.above(Extent.of(plate.boundary()).high().y()),
+        List.of());
   }
 
   private static Stream<Pattern.Feature> through(

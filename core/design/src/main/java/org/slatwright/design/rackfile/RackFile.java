@@ -301,20 +301,32 @@ public record RackFile(
    * @param kerf of the saw; 3.2 mm (1/8 in) unless given
    * @param endTrim squared off each end of a stock length; 10 mm (3/8 in) unless given
    * @param jigSheet thickness of the sheet the jig is cut from; 6 mm (1/4 in) unless given
+   * @param sheetSize of that sheet; 600 x 400 mm (24 x 16 in) unless given
+   * @param guideBush outside diameter of the bush that guides the bit
    * @param paper A4 in millimetres, letter in inches, unless given
+   * @param printMargin at each edge of the paper, where the printer cannot reach; 1/4 in unless
+   *     given
    */
   public record Shop(
       Length kerf,
       Length endTrim,
       Optional<Given<Length>> bitReach,
       Given<Length> jigSheet,
+      Given<Section> sheetSize,
+      Optional<Given<Length>> guideBush,
       Optional<Cutter> cutter,
-      Paper paper) {}
+      Paper paper,
+      Length printMargin) {}
 
   /** The machine that cuts the jig. */
   public sealed interface Cutter {
-    /** A router with a bit of that diameter. */
-    record Router(Length tool) implements Cutter {}
+    /**
+     * A router.
+     *
+     * @param tool diameter of its bit
+     * @param relieved whether inside corners are cut out so far that a square corner fits in
+     */
+    record Router(Length tool, boolean relieved) implements Cutter {}
 
     /** A laser that burns a slit of that width. */
     record Laser(Length kerf) implements Cutter {}

@@ -10,7 +10,10 @@ final class NotUsedYet {
       List.of(
           new Key(
               "shop.cutter",
-              "serves only to choose the cautions; its kerf or tool is not reckoned with yet"));
+              "serves only to choose the cautions; its kerf or tool is not reckoned with yet"),
+          new Key("shop.sheet-size", "is not reckoned with yet"),
+          new Key("shop.guide-bush", "is not reckoned with yet"),
+          new Key("shop.print-margin", "is not reckoned with yet"));
 
   private NotUsedYet() {}
 

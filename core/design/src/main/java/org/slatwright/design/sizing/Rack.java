@@ -34,9 +34,7 @@ import org.slatwright.design.wood.Timber;
  * @param foot floor to the underside of the lowest rail
  * @param openings clear height above each shelf but the top one, from the floor up
  * @param topAbove how far the uprights run on above the top slats; zero when flush
- * @param bitReach how deep the dowel bit can drill, where the maker says it
- * @param cutter what the jig is cut with, where the maker says it
- * @param jigSheet thickness of the sheet the jig is cut from
+ * @param shop what it is made with
  * @param supplies what the parts are cut from
  * @param boardChoice where each slat comes from, where slats are as wide as their reclaimed boards
  * @param chains height, depth, width, slat rows and dowel, each adding up
@@ -65,10 +63,7 @@ public record Rack(
     SlatRow slats,
     DowelJoint joint,
     Fixing fixing,
-    Optional<Length> bitReach,
-    Optional<Cutter> cutter,
-    Length jigSheet,
-    Paper paper,
+    Shop shop,
     Supplies supplies,
     Optional<BoardChoice> boardChoice,
     List<Chain> chains,
@@ -156,10 +151,51 @@ public record Rack(
    */
   public record Fixing(Fastener.Kind kind, Length length, Length diameter, int perEnd) {}
 
+  /**
+   * What the maker works with, apart from the saw.
+   *
+   * @param bitReach how deep the dowel bit can drill, where the maker says it
+   * @param jigSheet what the jig is cut from
+   * @param guideBush outside diameter of the bush that guides the bit, where there is one
+   * @param cutter what the jig is cut with, where the maker says it
+   * @param paper for drawings and templates
+   * @param printMargin at every edge of the paper, where nothing is printed
+   */
+  public record Shop(
+      Optional<Length> bitReach,
+      JigSheet jigSheet,
+      Optional<Length> guideBush,
+      Optional<Cutter> cutter,
+      Paper paper,
+      Length printMargin) {}
+
+  /**
+   * Sheet stock.
+   *
+   * @param thickness as measured
+   * @param width of one sheet
+   * @param height of one sheet
+   */
+  public record JigSheet(Length thickness, Length width, Length height) {}
+
   /** What cuts the plates of the jig. */
-  public enum Cutter {
-    ROUTER,
-    LASER
+  public sealed interface Cutter {
+
+    /**
+     * A router.
+     *
+     * @param tool diameter of its bit
+     * @param relieved whether inside corners are cut out so far that a square corner fits in
+     */
+    record Router(Length tool, boolean relieved) implements Cutter {}
+
+    /** A laser that burns a slit of {@code kerf}. */
+    record Laser(Length kerf) implements Cutter {}
+
+    /** By how far its path lies beside the line that it is to leave. */
+    default Length offset() {
+      return this instanceof Router router ? router.tool().half() : ((Laser) this).kerf().half();
+    }
   }
 
   /** With other brads or screws, which no other size depends on. */
@@ -186,10 +222,7 @@ public record Rack(
         slats,
         joint,
         other,
-        bitReach,
-        cutter,
-        jigSheet,
-        paper,
+        shop,
         supplies,
         boardChoice,
         chains,

@@ -177,10 +177,7 @@ public final class Sizing {
         slats,
         joint(),
         fixing.orElseThrow(),
-        file.shop().bitReach().map(Given::value),
-        file.shop().cutter().map(Sizing::cutter),
-        file.shop().jigSheet().value(),
-        file.shop().paper(),
+        shop(file.shop()),
         SuppliesOf.file(file),
         choice,
         chains(rows(choice, slats)),
@@ -188,8 +185,25 @@ public final class Sizing {
         sheet.notes());
   }
 
+  private static Rack.Shop shop(RackFile.Shop shop) {
+    Section sheet = shop.sheetSize().value();
+    return new Rack.Shop(
+        shop.bitReach().map(Given::value),
+        new Rack.JigSheet(shop.jigSheet().value(), sheet.first(), sheet.second()),
+        shop.guideBush().map(Given::value),
+        shop.cutter().map(Sizing::cutter),
+        shop.paper(),
+        shop.printMargin());
+  }
+
   private static Rack.Cutter cutter(RackFile.Cutter cutter) {
-    return cutter instanceof RackFile.Cutter.Laser ? Rack.Cutter.LASER : Rack.Cutter.ROUTER;
+    return cutter instanceof RackFile.Cutter.Laser laser
+        ? new Rack.Cutter.Laser(laser.kerf())
+        : router((RackFile.Cutter.Router) cutter);
+  }
+
+  private static Rack.Cutter router(RackFile.Cutter.Router router) {
+    return new Rack.Cutter.Router(router.tool(), router.relieved());
   }
 
   private Length shelfWidth() {

@@ -80,7 +80,7 @@ final class RackText {
         length(fixing.length()),
         length(fixing.diameter()),
         fixing.perEnd(),
-        rack.bitReach().map(reach -> ", bit-reach: " + length(reach)).orElse(""),
+        rack.shop().bitReach().map(reach -> ", bit-reach: " + length(reach)).orElse(""),
         rack.load().grams(),
         rack.climate().word());
   }

@@ -102,10 +102,13 @@ record Bench(
             uprightDepth.plus(embedment),
             embedment.plus(Length.mm(2))),
         new Rack.Fixing(Fastener.Kind.BRAD, Length.mm(40), mm(1.2), 2),
-        Optional.empty(),
-        Optional.empty(),
-        sheet,
-        Paper.A4,
+        new Rack.Shop(
+            Optional.empty(),
+            new Rack.JigSheet(sheet, Length.mm(600), Length.mm(400)),
+            Optional.empty(),
+            Optional.empty(),
+            Paper.A4,
+            Length.inches(1, 4)),
         new Supplies(
             List.of(),
             List.of(),

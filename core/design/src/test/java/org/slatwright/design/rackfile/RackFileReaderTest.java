@@ -65,7 +65,8 @@ class RackFileReaderTest {
         new RackFile.Range(Length.mm(3), Length.mm(20)), file.slats().gapRange().get().value());
     assertEquals(Length.roundedMm(1.5), file.slats().thicknessStep());
     assertEquals(
-        Optional.of(new RackFile.Cutter.Router(Length.roundedMm(3.175))), file.shop().cutter());
+        Optional.of(new RackFile.Cutter.Router(Length.roundedMm(3.175), false)),
+        file.shop().cutter());
     assertEquals(new Mass(15_000), file.load().perShelf().get().value());
   }
 

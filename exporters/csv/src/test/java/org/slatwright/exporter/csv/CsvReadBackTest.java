@@ -213,8 +213,10 @@ class CsvReadBackTest {
             plan.quantities(),
             plan.jig(),
             plan.patterns(),
+            plan.solids(),
             plan.findings(),
-            plan.sheets());
+            plan.sheets(),
+            plan.templates());
     Map<String, String> row = new Way(noted, "decimal").read("cut-list.csv", folder).get(0);
     assertEquals("the end", row.get("note"));
     assertEquals("600", row.get("length (mm)"));

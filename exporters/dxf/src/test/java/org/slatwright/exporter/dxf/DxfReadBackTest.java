@@ -186,9 +186,9 @@ class DxfReadBackTest {
     for (String title : titles) {
       String name = "title-" + patterns.size();
       Pattern.Label label = new Pattern.Label(Point2.ORIGIN, Length.mm(5), title);
-      patterns.add(new Pattern(name, title, plain.features(), List.of(label)));
+      patterns.add(new Pattern(name, title, plain.features(), List.of(label), List.of()));
     }
-    Plan titled = withPatterns(plan, patterns);
+    Plan titled = SamplePlans.withPatterns(plan, patterns);
     List<String> shown = labels(new Written(titled, "R2000", "plan"));
     assertEquals(shown, labels(new Written(titled, "R12", "plan")));
     return shown;
@@ -201,22 +201,6 @@ class DxfReadBackTest {
       shown.add(read.all("TEXT").get(0).get(4));
     }
     return shown;
-  }
-
-  private static Plan withPatterns(Plan plan, List<Pattern> patterns) {
-    return new Plan(
-        plan.title(),
-        plan.lengths(),
-        plan.chains(),
-        plan.fits(),
-        plan.assembly(),
-        plan.cutList(),
-        plan.cutting(),
-        plan.quantities(),
-        plan.jig(),
-        patterns,
-        plan.findings(),
-        plan.sheets());
   }
 
   private static List<Pattern.Feature> features(FileRead file, Class<? extends Outline> kind) {

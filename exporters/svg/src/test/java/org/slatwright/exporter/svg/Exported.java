@@ -9,10 +9,12 @@ import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.export.OptionValues;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.testkit.RecordingDestination;
+import org.slatwright.testkit.SamplePlans;
 import org.slatwright.testkit.WareRack;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -55,19 +57,6 @@ final class Exported {
   }
 
   private static Plan planOf(Sheet sheet) {
-    Plan rack = WareRack.inMillimetres();
-    return new Plan(
-        rack.title(),
-        rack.lengths(),
-        rack.chains(),
-        rack.fits(),
-        rack.assembly(),
-        rack.cutList(),
-        rack.cutting(),
-        rack.quantities(),
-        rack.jig(),
-        rack.patterns(),
-        rack.findings(),
-        List.of(sheet));
+    return SamplePlans.withDrawings(WareRack.inMillimetres(), List.of(sheet), Templates.NONE);
   }
 }
