@@ -13,9 +13,11 @@ public final class BoardChooser {
 
   /**
    * As many rows as the boards fill, the lower ones first; among such choices the one that rips
-   * fewest slats; among those the one that wastes least; among those the one whose rows are most
-   * even in thickness. Rows that they do not fill are closed with slats that are still to be found.
-   * The same boards give the same choice.
+   * fewest slats; among those the one that wastes least, since any gap within the range is one that
+   * the maker will have; among those the one whose gaps are nearest the middle of the range, by the
+   * sum of squares, which also makes shelves alike; among those the one whose rows are most even in
+   * thickness, ripped slats aside. Rows that they do not fill are closed with slats that are still
+   * to be found. The same boards give the same choice.
    *
    * <p>Rows of one length are alike, so that the lower shelves get those that are filled. Where
    * rows are of several lengths, the choice among as many rows is the one with most rows filled
@@ -25,11 +27,16 @@ public final class BoardChooser {
    * the rests of clear stretches that are as long as the shortest slat. What is left beside a
    * ripped slat is not counted: it is as long as a slat, and how wide it is depends on the gap.
    *
+   * <p>A gap here is all that a row leaves free, shared over its gaps, margins included; what a
+   * single slat leaves should be nothing. Ripped slats count as if they could be as wide as suits
+   * the gap best.
+   *
    * <p>What the filled rows leave helps the others, the lowest first, each with as few slats still
    * to be found as can be. Those are all of one width in a row.
    *
    * <p>Few rows from few kinds of boards are chosen as well as can be; where there are too many
-   * ways to look at them all, it is the best of those looked at, always the same ones.
+   * ways to look at them all, it is the best of those looked at, always the same ones, and the
+   * choice says that it is not proved.
    *
    * @param boards at least one
    * @param needs of rows, in any order
@@ -43,12 +50,14 @@ public final class BoardChooser {
             .toList();
     List<Integer> lengths =
         lowestFirst.stream().map(need -> stock.lengths().indexOf(need.length())).toList();
-    List<Draft.Row> filled = new ArrayList<>(new Filling(stock, lengths).rows());
+    Filling filling = new Filling(stock, lengths);
+    List<Draft.Row> filled = new ArrayList<>(filling.rows());
+    MissingSlats missing = new MissingSlats(stock);
     Draft draft = new Draft(stock);
     filled.forEach(draft::fill);
     List<Draft.Row> rows = new ArrayList<>();
     for (int length : lengths) {
-      rows.add(next(filled, length, stock, draft));
+      rows.add(next(filled, length, missing, draft));
     }
     Layout layout = new Layout(stock, draft, boards);
     List<BoardChoice.Row> laid =
@@ -56,7 +65,8 @@ public final class BoardChooser {
             .mapToObj(i -> layout.row(lowestFirst.get(i), rows.get(i)))
             .toList();
     return new BoardChoice(
-        needs.stream().map(need -> laid.get(lowestFirst.indexOf(need))).toList());
+        needs.stream().map(need -> laid.get(lowestFirst.indexOf(need))).toList(),
+        filling.isProved() && missing.isProved());
   }
 
   /**
@@ -81,14 +91,15 @@ public final class BoardChooser {
     return boards.stream().map(Board::width).reduce(Rips.LEAST_WIDTH, Length::min);
   }
 
-  private static Draft.Row next(List<Draft.Row> filled, int length, Stock stock, Draft draft) {
+  private static Draft.Row next(
+      List<Draft.Row> filled, int length, MissingSlats missing, Draft draft) {
     for (Draft.Row row : filled) {
       if (row.length() == length) {
         filled.remove(row);
         return row;
       }
     }
-    Draft.Row closed = MissingSlats.close(stock, draft, length);
+    Draft.Row closed = missing.close(draft, length);
     draft.fill(closed);
     return closed;
   }

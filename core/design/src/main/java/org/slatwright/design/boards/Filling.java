@@ -25,6 +25,7 @@ final class Filling {
 
   private final Stock stock;
   private final List<Integer> asked;
+  private boolean proved = true;
 
   /**
    * @param asked the length of each row, by index, the lowest shelf first
@@ -36,7 +37,18 @@ final class Filling {
 
   /** The rows that are filled. */
   List<Draft.Row> rows() {
+    List<Draft.Row> best = together();
+    return proved ? best : Exchange.improve(stock, asked, best);
+  }
+
+  /** Whether everything was looked at that could be better than those rows. */
+  boolean isProved() {
+    return proved;
+  }
+
+  private List<Draft.Row> together() {
     List<Draft.Row> best = rowByRow();
+    proved = true;
     for (int more = best.size() + 1; more <= asked.size(); more++) {
       Optional<List<Draft.Row>> found = together(more, more * stock.mostSlats());
       if (found.isEmpty()) {
@@ -90,18 +102,20 @@ final class Filling {
     int mostStrips = Math.min(mostRips, stock.mostSlats());
     RowPatterns.Strips strips =
         new RowPatterns.Strips(mostStrips, Rips.LEAST_WIDTH.nanometres(), stock.widest() - 1);
-    List<List<RowPattern>> ways =
+    List<RowPatterns> ways =
         IntStream.range(0, stock.lengths().size())
             .mapToObj(length -> RowPatterns.of(stock, draft.available(length), strips, PATTERNS))
             .toList();
-    Search search = new Search(stock, draft, rows, ways, steps);
-    for (int rips = Math.min(1, mostRips); rips <= mostRips && !search.isCutShort(); rips++) {
-      Optional<Search.Found> found = search.withRips(rips);
-      if (found.isPresent()) {
-        return found.map(Search.Found::rows);
-      }
+    Search search =
+        new Search(stock, draft, rows, ways.stream().map(RowPatterns::found).toList(), steps);
+    Optional<Search.Found> found = Optional.empty();
+    for (int rips = Math.min(1, mostRips);
+        rips <= mostRips && found.isEmpty() && !search.isCutShort();
+        rips++) {
+      found = search.withRips(rips);
     }
-    return Optional.empty();
+    proved &= !search.isCutShort() && ways.stream().noneMatch(RowPatterns::isCutShort);
+    return found.map(Search.Found::rows);
   }
 
   /**

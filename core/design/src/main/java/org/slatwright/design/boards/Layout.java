@@ -81,7 +81,14 @@ final class Layout {
     RowFit.Spacing spacing =
         stock.fit().spacing(slats.size(), pattern.width() + pattern.strips() * strip);
     return new BoardChoice.Row(
-        need, slats, spacing.gap(), spacing.frontMargin(), spacing.backMargin());
+        need,
+        slats,
+        spacing.gap(),
+        spacing.frontMargin(),
+        spacing.backMargin(),
+        row.isFilled()
+            ? Optional.empty()
+            : Optional.of(MissingSlats.room(stock, pattern, new Length(strip))));
   }
 
   private Slat whole(int kind, int length) {
@@ -113,13 +120,7 @@ final class Layout {
     if (pattern.strips() == 0) {
       return 0;
     }
-    long wished =
-        row.isFilled()
-            ? (stock.fit().rail()
-                    - (pattern.slats() - 1) * stock.fit().middleGap()
-                    - pattern.width())
-                / pattern.strips()
-            : stock.commonest().width();
+    long wished = row.isFilled() ? stock.fit().middleStrip(pattern) : stock.commonest().width();
     long most = Math.min(pattern.mostStrip(), roomFor(row));
     long wide = Math.max(pattern.leastStrip(), Math.min(most, wished));
     long snapped = new Length(wide).snappedDown(rules.increment()).nanometres();

@@ -9,6 +9,8 @@ import org.slatwright.api.measure.Length;
  */
 record RowFit(RowRules rules) {
 
+  private static final long NM_PER_MICROMETRE = 1000;
+
   /** The gap and what is left at the ends of the rail. */
   record Spacing(Length gap, Length frontMargin, Length backMargin) {}
 
@@ -42,6 +44,27 @@ record RowFit(RowRules rules) {
   /** Halfway between the narrowest gap and the widest. */
   long middleGap() {
     return rules.leastGap().plus(rules.mostGap()).half().nanometres();
+  }
+
+  /**
+   * How far a row's gaps are from the middle, squared: what its slats leave free, shared over the
+   * gaps, in whole µm. A single slat should leave nothing free. Strips count with the width that
+   * suits best, as if the ripped boards had room for it.
+   */
+  long gapsOff(RowPattern row) {
+    return gapsOff(row.slats(), row.width() + row.strips() * row.stripNear(middleStrip(row)));
+  }
+
+  /** The same for so many slats, so wide in all. */
+  long gapsOff(int count, long width) {
+    long off = Math.abs(rail() - width - (count - 1) * middleGap()) / Math.max(1, count - 1);
+    return (off / NM_PER_MICROMETRE) * (off / NM_PER_MICROMETRE);
+  }
+
+  /** The width of strips that makes the gaps the middle ones; may be less than zero. */
+  long middleStrip(RowPattern row) {
+    long free = rail() - (row.slats() - 1) * middleGap() - row.width();
+    return row.strips() == 0 ? 0 : free / row.strips();
   }
 
   long rail() {

@@ -1,6 +1,9 @@
 package org.slatwright.design.boards;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Slats that close a row: so many whole pieces of some kinds, and strips, all of one width, that
@@ -30,6 +33,23 @@ record RowPattern(
   static final RowPattern EMPTY =
       new RowPattern(new int[0], new int[0], 0, 0, Long.MAX_VALUE, Long.MIN_VALUE, 0, 0, 0);
 
+  /**
+   * Of whole pieces.
+   *
+   * @param pieces the kind of each, in rising order
+   */
+  static RowPattern of(Stock stock, List<Integer> pieces) {
+    RowPattern pattern = EMPTY;
+    int from = 0;
+    while (from < pieces.size()) {
+      int kind = pieces.get(from);
+      int to = pieces.lastIndexOf(kind) + 1;
+      pattern = pattern.with(kind, stock.kinds().get(kind), to - from);
+      from = to;
+    }
+    return pattern;
+  }
+
   RowPattern with(int kind, Kind of, int count) {
     return new RowPattern(
         append(kinds, kind),
@@ -45,6 +65,14 @@ record RowPattern(
 
   RowPattern withStrips(int many, long least, long most) {
     return new RowPattern(kinds, counts, pieces, width, thinnest, thickest, many, least, most);
+  }
+
+  /** The kind of each whole piece, in rising order. */
+  List<Integer> pieceKinds() {
+    return IntStream.range(0, kinds.length)
+        .boxed()
+        .flatMap(i -> Collections.nCopies(counts[i], kinds[i]).stream())
+        .toList();
   }
 
   /** Slats in all. */

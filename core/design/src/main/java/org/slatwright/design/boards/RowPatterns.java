@@ -1,11 +1,16 @@
 package org.slatwright.design.boards;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Every way to close a row with the pieces at hand, up to a number of ways that is looked through
- * in a moment. Few kinds come first, so that where some ways are left out, no kind is.
+ * in a moment. Few kinds come first, so that where some ways are left out, no kind is; and where
+ * boards are all of different kinds, pieces that are next to each other in width join them.
  */
 final class RowPatterns {
 
@@ -27,6 +32,7 @@ final class RowPatterns {
   private final int limit;
   private final List<RowPattern> found = new ArrayList<>();
   private int looked;
+  private int mostKinds;
 
   private RowPatterns(Stock stock, int[] available, Strips strips, int limit) {
     this.stock = stock;
@@ -40,7 +46,7 @@ final class RowPatterns {
    * @param available of each kind
    * @param limit of how many sets of pieces are looked at
    */
-  static List<RowPattern> of(Stock stock, int[] available, Strips strips, int limit) {
+  static RowPatterns of(Stock stock, int[] available, Strips strips, int limit) {
     RowPatterns patterns = new RowPatterns(stock, available, strips, limit);
     patterns.look(RowPattern.EMPTY);
     for (int kinds = 1; kinds <= available.length; kinds++) {
@@ -49,8 +55,55 @@ final class RowPatterns {
       if (patterns.looked == before) {
         break;
       }
+      if (!patterns.isCutShort()) {
+        patterns.mostKinds = kinds;
+      }
     }
-    return patterns.found;
+    if (patterns.isCutShort()) {
+      patterns.lookAtNeighbours();
+    }
+    return patterns;
+  }
+
+  List<RowPattern> found() {
+    return found;
+  }
+
+  /** Whether there are more ways than were looked at. */
+  boolean isCutShort() {
+    return looked >= limit;
+  }
+
+  private void lookAtNeighbours() {
+    Set<List<Integer>> seen = new HashSet<>();
+    for (Kind thinnest : stock.kinds()) {
+      List<Integer> pieces = piecesFrom(thinnest.thickness());
+      if (seen.add(pieces)) {
+        for (int from = 0; from < pieces.size(); from++) {
+          lookAtNeighbours(pieces.subList(from, pieces.size()));
+        }
+      }
+    }
+  }
+
+  /** The first, the first two, and so on. */
+  private void lookAtNeighbours(List<Integer> pieces) {
+    for (int count = 1; count <= Math.min(pieces.size(), stock.mostSlats()); count++) {
+      RowPattern pattern = RowPattern.of(stock, pieces.subList(0, count));
+      if (pattern.kinds().length > mostKinds) {
+        look(pattern);
+      }
+    }
+  }
+
+  /** The kind of each piece that is so thick or a step thicker, the widest first. */
+  private List<Integer> piecesFrom(long thinnest) {
+    return IntStream.range(0, available.length)
+        .filter(kind -> stock.kinds().get(kind).thickness() >= thinnest)
+        .filter(kind -> stock.kinds().get(kind).thickness() - thinnest <= thicknessStep)
+        .boxed()
+        .flatMap(kind -> Collections.nCopies(available[kind], kind).stream())
+        .toList();
   }
 
   private void extend(RowPattern pattern, int from, int more) {

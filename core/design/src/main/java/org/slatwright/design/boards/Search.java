@@ -7,13 +7,13 @@ import java.util.Optional;
 
 /**
  * Fills given rows with as little waste as can be, by branch and bound: row after row, every way to
- * close it, given up as soon as no continuation wastes less than the best choice so far. Rows of
- * one length are interchangeable, so that they only take ways in one order.
+ * close it, given up as soon as no continuation can be worth more than the best choice so far. Rows
+ * of one length are interchangeable, so that they only take ways in one order.
  */
 final class Search {
 
   /** What is found: rows in the order asked for. */
-  record Found(List<Draft.Row> rows, long cost, long spread) {}
+  record Found(List<Draft.Row> rows, Worth worth) {}
 
   private final Stock stock;
   private final int[] rows;
@@ -22,6 +22,12 @@ final class Search {
   private final long thicknessStep;
   private final Draft draft;
   private final List<Draft.Row> chosen = new ArrayList<>();
+
+  /** How far the gaps of this row and those after it are off at least. */
+  private final long[] gapsOffFrom;
+
+  private long gapsOff;
+  private long spread;
   private Optional<Found> best = Optional.empty();
   private long stepsLeft;
 
@@ -39,6 +45,14 @@ final class Search {
     this.kerf = stock.fit().rules().kerf().nanometres();
     this.thicknessStep = stock.fit().rules().thicknessStep().nanometres();
     this.stepsLeft = steps;
+    this.gapsOffFrom = new long[rows.length + 1];
+    for (int row = rows.length - 1; row >= 0; row--) {
+      gapsOffFrom[row] = gapsOffFrom[row + 1] + leastGapsOff(rows[row]);
+    }
+  }
+
+  private long leastGapsOff(int length) {
+    return ways.get(length).stream().mapToLong(stock.fit()::gapsOff).min().orElse(0);
   }
 
   /** Whether the search ended before it had looked at everything. */
@@ -72,9 +86,14 @@ final class Search {
       RowPattern pattern = of.get(way);
       stepsLeft--;
       if (pattern.strips() <= rips && draft.take(pattern, length)) {
-        if (isPromising()) {
+        long off = stock.fit().gapsOff(pattern);
+        gapsOff += off;
+        spread += pattern.spread();
+        if (isPromising(row)) {
           strip(new Row(row, way, pattern, rips), new ArrayList<>(), 0, 0);
         }
+        gapsOff -= off;
+        spread -= pattern.spread();
         draft.giveBack(pattern, length);
       }
     }
@@ -107,7 +126,7 @@ final class Search {
       if (draft.kind(kind).width() > width
           && matches(row, sources, kind)
           && draft.startRipping(piece)) {
-        if (isPromising()) {
+        if (isPromising(row.index())) {
           add(row, sources, piece, draft.ripped().size() - 1, kind);
         }
         draft.stopRipping();
@@ -137,19 +156,20 @@ final class Search {
     return thickest - thinnest <= thicknessStep;
   }
 
-  private boolean isPromising() {
-    return best.map(found -> draft.costFrom() <= found.cost()).orElse(true);
+  /** Whether a choice with the rows so far, up to this one, could be better than the best. */
+  private boolean isPromising(int row) {
+    Worth atBest = new Worth(draft.costFrom(), gapsOff + gapsOffFrom[row + 1], spread);
+    return isBetter(atBest);
   }
 
   private void keep() {
-    long spread = chosen.stream().mapToLong(row -> row.pattern().spread()).sum();
-    Found now = new Found(List.copyOf(chosen), draft.cost(), spread);
-    if (best.map(found -> isBetter(now, found)).orElse(true)) {
-      best = Optional.of(now);
+    Worth worth = new Worth(draft.cost(), gapsOff, spread);
+    if (isBetter(worth)) {
+      best = Optional.of(new Found(List.copyOf(chosen), worth));
     }
   }
 
-  private static boolean isBetter(Found one, Found other) {
-    return Comparator.comparing(Found::cost).thenComparing(Found::spread).compare(one, other) < 0;
+  private boolean isBetter(Worth worth) {
+    return best.map(found -> worth.compareTo(found.worth()) < 0).orElse(true);
   }
 }

@@ -15,8 +15,9 @@ import org.slatwright.api.measure.Length;
  * @param kinds of boards, the widest first, then the thickest
  * @param fit of rows
  * @param mostSlats of a row, the count where the maker says it
+ * @param narrowest that a slat of these boards can be, in nm
  */
-record Stock(List<Length> lengths, List<Kind> kinds, RowFit fit, int mostSlats) {
+record Stock(List<Length> lengths, List<Kind> kinds, RowFit fit, int mostSlats, long narrowest) {
 
   /** What makes boards alike. */
   private record Section(Length width, Length thickness) implements Comparable<Section> {
@@ -63,7 +64,7 @@ record Stock(List<Length> lengths, List<Kind> kinds, RowFit fit, int mostSlats) 
                   cuts,
                   mostOf(cuts, useful)));
         });
-    return new Stock(lengths, kinds, fit, inRow);
+    return new Stock(lengths, kinds, fit, inRow, narrowest);
   }
 
   /** As many as the maker says, or else as many as lie on the rail. */

@@ -21,8 +21,11 @@ import org.slatwright.design.cutting.Need.Shortfall;
 /** Slats as wide as their boards: each lies where it was chosen. */
 record ChosenBoards(BoardChoice choice, List<Board> boards, Need need, Saw saw) {
 
-  private static final String QUALITY =
+  private static final String PROVED =
       "slats keep the width of their boards: the lower shelves first, as few ripped as can be";
+
+  private static final String FOUND =
+      "slats keep the width of their boards: the best choice found, not proved the best";
 
   LaidTimber laid() {
     Map<Integer, List<Cut>> cuts = new TreeMap<>();
@@ -39,7 +42,8 @@ record ChosenBoards(BoardChoice choice, List<Board> boards, Need need, Saw saw) 
     }
     List<Layout> layouts = new ArrayList<>();
     cuts.forEach((board, pieces) -> layouts.add(layout(boards.get(board), pieces)));
-    return new LaidTimber(need, saw, layouts, shortfalls(missing), QUALITY);
+    return new LaidTimber(
+        need, saw, layouts, shortfalls(missing), choice.proved() ? PROVED : FOUND);
   }
 
   /** What lies on each shelf. */

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.boards.Board;
 import org.slatwright.design.boards.BoardChoice;
+import org.slatwright.design.boards.BoardChoice.Missing;
 import org.slatwright.design.boards.BoardChoice.Row;
 import org.slatwright.design.boards.BoardChoice.Slat;
 import org.slatwright.design.boards.RowNeed;
@@ -39,6 +40,7 @@ final class ChosenRows {
     tellGaps();
     tellRips();
     tellMissing();
+    tellWhetherProved();
   }
 
   private void tellCounts() {
@@ -95,12 +97,27 @@ final class ChosenRows {
         (rip, needs) ->
             sheet.note(
                 BOARDS,
-                "%s is ripped to %s for %s: whole boards alone do not fill as many shelves"
+                "%s is ripped to %s for %s: %s"
                     .formatted(
                         boards.get(rip.board()).mark(),
                         sheet.show(rip.width()),
-                        names.words(List.copyOf(needs))),
+                        names.words(List.copyOf(needs)),
+                        choice.proved()
+                            ? "whole boards alone do not fill as many shelves"
+                            : "with whole boards alone, no way was found to fill as many shelves"),
                 ""));
+  }
+
+  private void tellWhetherProved() {
+    if (!choice.proved()) {
+      sheet.note(
+          BOARDS,
+          "the slats are the best choice found, not proved the best: there are too many ways to"
+              + " share out these boards to try them all",
+          choice.rows().stream().allMatch(Row::isFilled)
+              ? "another choice may rip fewer or waste a little less"
+              : "another choice may fill one more shelf");
+    }
   }
 
   private void tellMissing() {
@@ -120,32 +137,39 @@ final class ChosenRows {
             + " off, or make the rack smaller");
   }
 
+  /** A slat that is missing, and what would do in its place. */
+  private record Lack(Slat slat, Missing room) {}
+
   /** Slats that are alike together, with the rows that lack them. */
   private List<String> missing(List<Row> open) {
-    Map<Slat, List<Row>> lacking = new LinkedHashMap<>();
+    Map<Lack, List<Row>> lacking = new LinkedHashMap<>();
     for (Row row : open) {
-      for (Slat slat : row.slats()) {
-        if (slat.source().isEmpty()) {
-          lacking.computeIfAbsent(slat, lacked -> new ArrayList<>()).add(row);
-        }
-      }
+      Missing room = row.missing().orElseThrow();
+      row.slats().stream()
+          .filter(slat -> slat.source().isEmpty())
+          .map(slat -> new Lack(slat, room))
+          .forEach(lack -> lacking.computeIfAbsent(lack, l -> new ArrayList<>()).add(row));
     }
     List<String> missing = new ArrayList<>();
-    lacking.forEach((slat, rows) -> missing.add(missing(slat, rows)));
+    lacking.forEach((lack, rows) -> missing.add(missing(lack, rows)));
     return missing;
   }
 
   /**
    * @param rows each as often as it lacks such a slat
    */
-  private String missing(Slat slat, List<Row> rows) {
-    return "%s of %s × %s × %s for %s"
+  private String missing(Lack lack, List<Row> rows) {
+    Slat slat = lack.slat();
+    Missing room = lack.room();
+    return "%s of %s × %s × %s for %s (%s wide and %s thick will do)"
         .formatted(
             rows.size() == 1 ? "1 slat" : rows.size() + " slats",
             sheet.show(slat.length()),
             sheet.show(slat.width()),
             sheet.show(slat.thickness()),
-            words(new LinkedHashSet<>(rows)));
+            words(new LinkedHashSet<>(rows)),
+            sheet.showSpan(List.of(room.narrowest(), room.widest())),
+            sheet.showSpan(List.of(room.thinnest(), room.thickest())));
   }
 
   private String words(Collection<Row> rows) {

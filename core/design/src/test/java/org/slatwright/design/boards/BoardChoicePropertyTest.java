@@ -14,7 +14,9 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tuple;
 import org.slatwright.api.measure.Length;
+import org.slatwright.design.boards.BoardChoice.Missing;
 import org.slatwright.design.boards.BoardChoice.Row;
 import org.slatwright.design.boards.BoardChoice.Slat;
 import org.slatwright.design.boards.BoardChoice.Source;
@@ -35,9 +37,20 @@ class BoardChoicePropertyTest {
 
   @Property(tries = 500)
   void aSmallChoiceIsAsGoodAsTheBestOfAll(@ForAll("small") Job job) {
+    isAsGoodAsTheBestOfAll(job);
+  }
+
+  /** Where what is shared out is mostly which slats lie together. */
+  @Property(tries = 200)
+  void slatsThatShareAShelfLeaveTheBestGapsOfAll(@ForAll("oneSlatEach") Job job) {
+    isAsGoodAsTheBestOfAll(job);
+  }
+
+  private static void isAsGoodAsTheBestOfAll(Job job) {
     EveryChoice.Merit best = EveryChoice.best(job.boards(), job.needs(), job.rules());
     BoardChoice choice = job.choice();
     EveryChoice.Merit made = EveryChoice.of(choice, job.boards(), job.rules());
+    assertTrue(choice.proved());
     assertEquals(best.filled(), made.filled());
     assertEquals(best.fromTheFloorUp(), made.fromTheFloorUp());
     assertEquals(best.ripped(), made.ripped());
@@ -81,6 +94,39 @@ class BoardChoicePropertyTest {
       assertTrue(
           !Collections.max(thick).minus(Collections.min(thick)).isMoreThan(rules.thicknessStep()));
       rules.count().ifPresent(count -> assertEquals(count, row.slats().size()));
+    }
+  }
+
+  /** All of them at either end of what is told: Σ widths leave allowed gaps and margins. */
+  @Property(tries = 200)
+  void missingSlatsCloseTheirRowWhereverInTheirRangeTheyAre(@ForAll("any") Job job) {
+    RowRules rules = job.rules();
+    for (Row row : job.choice().rows()) {
+      row.missing().ifPresent(missing -> closesWithAny(row, missing, rules));
+    }
+  }
+
+  private static void closesWithAny(Row row, Missing missing, RowRules rules) {
+    List<Slat> there = row.slats().stream().filter(s -> s.source().isPresent()).toList();
+    long lacking = row.slats().size() - there.size();
+    Length width = there.stream().map(Slat::width).reduce(Length.ZERO, Length::plus);
+    Length least = width.plus(missing.narrowest().times(lacking));
+    Length most = width.plus(missing.widest().times(lacking));
+    long gaps = row.slats().size() - 1L;
+    assertTrue(!rules.rail().minus(most).isLessThan(rules.leastGap().times(gaps)));
+    assertTrue(
+        !rules
+            .rail()
+            .minus(least)
+            .isMoreThan(rules.mostGap().times(gaps).plus(rules.mostMargin().times(2))));
+    assertTrue(!missing.thickest().minus(missing.thinnest()).isMoreThan(rules.thicknessStep()));
+    for (Slat slat : row.slats()) {
+      assertTrue(!slat.thickness().isLessThan(missing.thinnest()));
+      assertTrue(!slat.thickness().isMoreThan(missing.thickest()));
+      assertTrue(
+          slat.source().isPresent()
+              || (!slat.width().isLessThan(missing.narrowest())
+                  && !slat.width().isMoreThan(missing.widest())));
     }
   }
 
@@ -179,7 +225,52 @@ class BoardChoicePropertyTest {
 
   @Provide
   Arbitrary<Job> any() {
-    return jobs(1, 12, 4, 5);
+    return Arbitraries.frequencyOf(
+        Tuple.of(14, jobs(1, 12, 4, 5)), Tuple.of(1, eachItsOwn(15, 30, 4)));
+  }
+
+  /** Boards that give one slat each, too narrow for two strips. */
+  @Provide
+  Arbitrary<Job> oneSlatEach() {
+    return Combinators.combine(
+            Combinators.combine(Arbitraries.of(44, 51, 58, 66, 75), Arbitraries.of(18, 19))
+                .as((width, thickness) -> board(width, thickness, 0, 640, 1))
+                .list()
+                .ofMinSize(4)
+                .ofMaxSize(6),
+            Arbitraries.integers().between(90, 180))
+        .as((boards, rail) -> new Job(boards, shelves(2), rules(rail)));
+  }
+
+  /** More boards, each measured for itself, than there is time to try. */
+  private static Arbitrary<Job> eachItsOwn(int fewest, int most, int rows) {
+    return Combinators.combine(
+            Combinators.combine(
+                    Arbitraries.integers().between(60, 150),
+                    Arbitraries.integers().between(17, 23),
+                    Arbitraries.integers().between(640, 1400))
+                .as((width, thickness, length) -> board(width, thickness, 10, length, 1))
+                .list()
+                .ofMinSize(fewest)
+                .ofMaxSize(most),
+            Arbitraries.integers().between(300, 700))
+        .as((boards, rail) -> new Job(boards, shelves(rows), rules(rail)));
+  }
+
+  private static List<RowNeed> shelves(int count) {
+    return IntStream.range(0, count).mapToObj(i -> new RowNeed(i, 0, Length.mm(600))).toList();
+  }
+
+  private static RowRules rules(int rail) {
+    return new RowRules(
+        Length.mm(rail),
+        Length.mm(3),
+        Length.mm(20),
+        Length.mm(20),
+        Optional.empty(),
+        Length.mm(2),
+        Length.mm(1),
+        Length.mm(3));
   }
 
   /** Rows of 600 and, where there are two lengths, of 400. */

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
 import org.slatwright.design.boards.BoardChoice.Row;
@@ -108,6 +109,81 @@ class BoardChooserTest {
     assertEquals(Length.mm(1), row.backMargin());
   }
 
+  /**
+   * {98, 98} and {92, 92} would leave gaps of 4 and 16 on rails of 200, and waste as little. The
+   * middle of 3 to 20 is 11.5.
+   */
+  @Test
+  void gapsAreAlikeFromShelfToShelf() {
+    List<Board> boards = List.of(pallet(98), pallet(98), pallet(92), pallet(92));
+    BoardChoice choice = BoardChooser.choose(boards, shelves(2), rules(200, 3, 20));
+    for (Row row : choice.rows()) {
+      assertEquals(mm(98, 92), row.slats().stream().map(Slat::width).toList());
+      assertEquals(Length.mm(10), row.gap());
+    }
+    assertTrue(choice.proved());
+  }
+
+  /**
+   * The 100 alone leaves gaps of 20, the 109 of 11; but it is cut from a board that wastes less.
+   */
+  @Test
+  void wasteCountsBeforeGaps() {
+    Board narrow = EveryChoice.board(620, 100, 20, 10, 610);
+    Board wide = EveryChoice.board(1200, 109, 20, 10, 1190);
+    BoardChoice choice =
+        BoardChooser.choose(List.of(wide, narrow, pallet(100)), shelves(1), rules(220, 3, 20));
+    assertEquals(mm(100, 100), widths(choice.rows().get(0)));
+  }
+
+  /**
+   * Pairs of 71 + 119, 72 + 118, … 94 + 96 are 190 wide: four pairs and seven gaps of 10 make 830.
+   * No board is like another, and all are needed.
+   */
+  @Test
+  void fortyEightBoardsEachOfItsOwnWidthFillSixShelvesWithEvenGaps() {
+    BoardChoice choice = BoardChooser.choose(unlike(71, 190), shelves(6), eightOn(830));
+    for (Row row : choice.rows()) {
+      assertTrue(row.isFilled());
+      assertTrue(row.slats().stream().noneMatch(s -> s.source().orElseThrow().ripped()));
+      assertTrue(!row.gap().isLessThan(Length.mm(9)) && !row.gap().isMoreThan(Length.mm(10)));
+    }
+    assertFalse(choice.proved());
+  }
+
+  /**
+   * 58 + 82, 59 + 81, … 69 + 71 are 140 wide: four pairs and seven gaps of 10 make 630. All are too
+   * narrow for two strips of 40, so that 24 - 3 = 2 × 8 + 5 boards give 21 slats.
+   */
+  @Test
+  void ofUnlikeBoardsNoMoreAreMissingThanMustBe() {
+    List<Board> boards = unlike(58, 140).subList(0, 21);
+    BoardChoice choice = BoardChooser.choose(boards, shelves(3), eightOn(630));
+    assertEquals(2, filled(choice));
+    assertEquals(
+        3, choice.rows().get(2).slats().stream().filter(slat -> slat.source().isEmpty()).count());
+  }
+
+  /** All of different widths: pairs of that width in all, from the narrowest up. */
+  private static List<Board> unlike(int narrowest, int pair) {
+    return IntStream.range(narrowest, (pair + 1) / 2)
+        .boxed()
+        .flatMap(width -> Stream.of(pallet(width), pallet(pair - width)))
+        .toList();
+  }
+
+  private static RowRules eightOn(int rail) {
+    return new RowRules(
+        Length.mm(rail),
+        Length.mm(3),
+        Length.mm(20),
+        Length.mm(20),
+        Optional.of(8),
+        Length.mm(1),
+        Length.mm(1),
+        Length.mm(3));
+  }
+
   /** 18 and 22 are further apart than 1, so that each pair fills a shelf of its own. */
   @Test
   void thickAndThinSlatsLieOnDifferentShelves() {
@@ -199,6 +275,10 @@ class BoardChooserTest {
 
   private static BoardChoice.Source source(BoardChoice choice, int row, int slat) {
     return choice.rows().get(row).slats().get(slat).source().orElseThrow();
+  }
+
+  private static List<Length> widths(Row row) {
+    return row.slats().stream().map(Slat::width).toList();
   }
 
   private static List<Length> mm(long... millimetres) {

@@ -21,8 +21,18 @@ final class EveryChoice {
    * How good a choice is.
    *
    * @param wasteMm2 as the promise defines it
+   * @param gapsOff how far what filled rows leave free, shared over their gaps, is from the middle:
+   *     the sum of squares, in µm²
+   * @param stepsMm how much whole slats of a filled row differ in thickness, summed over rows
    */
-  record Merit(int filled, int fromTheFloorUp, int ripped, long wasteMm2, int boardsCut)
+  record Merit(
+      int filled,
+      int fromTheFloorUp,
+      int ripped,
+      long wasteMm2,
+      int boardsCut,
+      long gapsOff,
+      long stepsMm)
       implements Comparable<Merit> {
     @Override
     public int compareTo(Merit other) {
@@ -31,6 +41,8 @@ final class EveryChoice {
           .thenComparing(merit -> -merit.ripped)
           .thenComparing(merit -> -merit.wasteMm2)
           .thenComparing(merit -> -merit.boardsCut)
+          .thenComparing(merit -> -merit.gapsOff)
+          .thenComparing(merit -> -merit.stepsMm)
           .compare(this, other);
     }
   }
@@ -43,7 +55,7 @@ final class EveryChoice {
   private final RowRules rules;
   private final long shortest;
   private final List<Use> uses = new ArrayList<>();
-  private Merit best = new Merit(0, 0, 0, 0, 0);
+  private Merit best = new Merit(0, 0, 0, 0, 0, 0, 0);
 
   private EveryChoice(List<Board> boards, List<RowNeed> needs, RowRules rules) {
     this.boards = boards;
@@ -124,8 +136,11 @@ final class EveryChoice {
     long[] strip = new long[needs.size()];
     boolean[] filled = new boolean[needs.size()];
     int ripped = 0;
+    long gapsOff = 0;
+    long steps = 0;
     for (int row = 0; row < needs.size(); row++) {
       List<Long> thicknesses = new ArrayList<>();
+      List<Long> whole = new ArrayList<>();
       long width = 0;
       int strips = 0;
       for (Use use : uses) {
@@ -133,26 +148,47 @@ final class EveryChoice {
         if (times > 0) {
           thicknesses.add(mm(use.board().thickness()));
           strips += use.ripped() ? times : 0;
-          width += use.ripped() ? 0 : mm(use.board().width());
+          if (!use.ripped()) {
+            width += mm(use.board().width());
+            whole.add(mm(use.board().thickness()));
+          }
         }
       }
       if (!thicknesses.isEmpty()) {
-        int slats = strips + (int) wholes(row);
+        int slats = strips + whole.size();
         if (!closes(row, slats, strips, width, thicknesses, strip)) {
           return;
         }
         filled[row] = true;
         ripped += strips;
+        gapsOff += gapsOff(boards, rules, width, slats, strips);
+        steps += step(whole);
       }
     }
     if (uses.stream().filter(Use::ripped).allMatch(use -> fits(use, strip))) {
-      Merit merit = new Merit(count(filled), fromTheFloorUp(filled), ripped, waste, cut);
+      Merit merit =
+          new Merit(count(filled), fromTheFloorUp(filled), ripped, waste, cut, gapsOff, steps);
       best = merit.compareTo(best) > 0 ? merit : best;
     }
   }
 
-  private long wholes(int row) {
-    return uses.stream().filter(use -> !use.ripped() && use.rows().contains(row)).count();
+  /** With strips as wide as suits best, from 40 mm to just narrower than the widest board. */
+  private static long gapsOff(
+      List<Board> boards, RowRules rules, long wholeMm, int slats, int strips) {
+    long widest = boards.stream().mapToLong(board -> mm(board.width())).max().orElseThrow();
+    long middle = NM * (mm(rules.leastGap()) + mm(rules.mostGap())) / 2;
+    long wished = NM * (mm(rules.rail()) - wholeMm) - (slats - 1) * middle;
+    long most =
+        Math.min(
+            strips * (NM * widest - 1),
+            NM * (mm(rules.rail()) - wholeMm - (slats - 1) * mm(rules.leastGap())));
+    long ripped = strips == 0 ? 0 : Math.max(strips * 40 * NM, Math.min(most, wished));
+    long off = Math.abs(wished - ripped) / Math.max(1, slats - 1) / 1000;
+    return off * off;
+  }
+
+  private static long step(List<Long> thicknesses) {
+    return thicknesses.isEmpty() ? 0 : Collections.max(thicknesses) - Collections.min(thicknesses);
   }
 
   private boolean closes(
@@ -197,12 +233,21 @@ final class EveryChoice {
   static Merit of(BoardChoice choice, List<Board> boards, RowRules rules) {
     boolean[] filled = new boolean[choice.rows().size()];
     int ripped = 0;
+    long gapsOff = 0;
+    long steps = 0;
     List<BoardChoice.Slat> slats = new ArrayList<>();
     for (int row = 0; row < filled.length; row++) {
       filled[row] = choice.rows().get(row).isFilled();
       for (BoardChoice.Slat slat : choice.rows().get(row).slats()) {
         slat.source().ifPresent(source -> slats.add(slat));
-        ripped += slat.source().filter(BoardChoice.Source::ripped).isPresent() ? 1 : 0;
+        ripped += isRipped(slat) ? 1 : 0;
+      }
+      if (filled[row]) {
+        List<BoardChoice.Slat> all = choice.rows().get(row).slats();
+        List<BoardChoice.Slat> whole = all.stream().filter(slat -> !isRipped(slat)).toList();
+        long width = whole.stream().mapToLong(slat -> mm(slat.width())).sum();
+        gapsOff += gapsOff(boards, rules, width, all.size(), all.size() - whole.size());
+        steps += step(whole.stream().map(slat -> mm(slat.thickness())).toList());
       }
     }
     long shortest =
@@ -225,7 +270,11 @@ final class EveryChoice {
       waste += touched ? (mm(board.length()) - good) * mm(board.width()) : 0;
       cut += touched ? 1 : 0;
     }
-    return new Merit(count(filled), fromTheFloorUp(filled), ripped, waste, cut);
+    return new Merit(count(filled), fromTheFloorUp(filled), ripped, waste, cut, gapsOff, steps);
+  }
+
+  private static boolean isRipped(BoardChoice.Slat slat) {
+    return slat.source().filter(BoardChoice.Source::ripped).isPresent();
   }
 
   /** Strips side by side count once. */

@@ -27,7 +27,8 @@ public final class UnevenRack {
     return new BoardChoice(
         List.of(
             row(new RowNeed(0, 0, length), 11, 11, slat(100, 18), slat(100, 17), slat(58, 18)),
-            row(new RowNeed(1, 0, length), 10, 10, slat(140, 16), slat(140, 16))));
+            row(new RowNeed(1, 0, length), 10, 10, slat(140, 16), slat(140, 16))),
+        true);
   }
 
   /** A slat's section. */
@@ -48,7 +49,8 @@ public final class UnevenRack {
                         Length.mm(section.thickness()),
                         Optional.empty()))
             .toList();
-    return new BoardChoice.Row(need, slats, Length.mm(20), Length.mm(front), Length.mm(back));
+    return new BoardChoice.Row(
+        need, slats, Length.mm(20), Length.mm(front), Length.mm(back), Optional.empty());
   }
 
   /** That rack. */

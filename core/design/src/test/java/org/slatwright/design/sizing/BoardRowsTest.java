@@ -9,6 +9,7 @@ import static org.slatwright.design.sizing.Solving.provenChanges;
 import static org.slatwright.design.sizing.Solving.solve;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
@@ -80,6 +81,10 @@ class BoardRowsTest {
         note(rack, "timber.slats.boards"));
   }
 
+  /**
+   * Beside the one of 95, two slats take 310 - 95 - 2 × 20 - 2 × 20 = 135 at least, margins of 20
+   * included, and 310 - 95 - 2 × 3 = 209 at most: whole millimetres of 67.5 to 104.5 each.
+   */
   @Test
   void whatIsStillToBeFoundIsTold() throws Exception {
     Rack rack = solve(of(board(95, 4)));
@@ -92,12 +97,30 @@ class BoardRowsTest {
     assertEquals("timber.slats.boards", warning.subject());
     assertEquals(
         "the boards fill shelf 1 alone; still to be found: 2 slats of 668 mm × 95 mm × 18 mm for"
-            + " shelf 2",
+            + " shelf 2 (68 to 104 mm wide and 16 to 18 mm thick will do)",
         warning.message());
     assertEquals(
         "add boards to timber.slats.boards, 20 mm longer than their slats where both ends are"
             + " squared off, or make the rack smaller",
         warning.advice());
+  }
+
+  /** 8 slats of 100 on each of 5 shelves, from 40 boards that are all of different widths. */
+  @Test
+  void aChoiceThatIsNotProvedTheBestSaysSo() throws Exception {
+    String[] boards = IntStream.range(0, 40).mapToObj(i -> board(80 + i, 1)).toArray(String[]::new);
+    String yaml =
+        of(boards)
+            .replace("rail-length: 310", "rail-length: 880")
+            .replace("[ 300 ]", "[ { clear: 300, count: 4 } ]");
+    Rack many = solve(yaml, "slats.per-shelf=8");
+    Rack few = solve(of(board(95, 6)));
+
+    assertEquals(
+        "the slats are the best choice found, not proved the best: there are too many ways to share"
+            + " out these boards to try them all",
+        note(many, "timber.slats.boards"));
+    assertEquals("no note on timber.slats.boards", note(few, "timber.slats.boards"));
   }
 
   @Test
