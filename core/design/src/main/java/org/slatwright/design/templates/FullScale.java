@@ -6,6 +6,8 @@ import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.templates.printing.Draft;
+import org.slatwright.design.templates.printing.Printing;
 
 /** Draws the templates of a rack. */
 public final class FullScale {
@@ -14,7 +16,9 @@ public final class FullScale {
 
   /** Every template, whole and as printed on the maker's paper. */
   public static Templates of(Rack rack, Assembly assembly, Optional<Jig> jig) {
-    return Printing.print(rack, drafts(rack, assembly, jig));
+    Printing printing =
+        new Printing(rack.title(), rack.units(), rack.shop().paper(), rack.shop().printMargin());
+    return printing.print(drafts(rack, assembly, jig));
   }
 
   private static List<Draft> drafts(Rack rack, Assembly assembly, Optional<Jig> jig) {

@@ -1,4 +1,4 @@
-package org.slatwright.design.templates;
+package org.slatwright.design.templates.printing;
 
 import java.util.List;
 import org.slatwright.api.drawing.Figure;
@@ -16,7 +16,7 @@ import org.slatwright.api.measure.Length;
  * @param figures in mm from its lower left corner, none of them outside
  * @param whole what no cut between two pages may run through or come near, where it can be helped
  */
-record Draft(
+public record Draft(
     String name,
     String title,
     List<String> use,
@@ -25,12 +25,12 @@ record Draft(
     List<Figure> figures,
     List<Disc> whole) {
 
-  Draft {
+  public Draft {
     use = List.copyOf(use);
     figures = List.copyOf(figures);
     whole = List.copyOf(whole);
   }
 
   /** A hole with what surrounds it, in mm. */
-  record Disc(PaperPoint centre, double radiusMm) {}
+  public record Disc(PaperPoint centre, double radiusMm) {}
 }
