@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.mechanics.Moisture;
+import org.slatwright.design.sizing.Fitting;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Rack.SlatRow;
 import org.slatwright.design.sizing.ShelfRow;
@@ -98,7 +99,7 @@ final class SlatGaps implements Rule {
         row.gapRange()
             .map(range -> Length.max(enough, range.from().snappedUp(rack.increment())))
             .orElse(enough);
-    long fitting = rack.rail().length().plus(gap).wholeTimes(row.width().plus(gap));
+    long fitting = Fitting.pieces(rack.rail().length(), row.width(), gap);
     String range =
         row.gapRange()
             .filter(given -> gap.isMoreThan(given.to()))

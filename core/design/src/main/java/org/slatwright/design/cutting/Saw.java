@@ -2,6 +2,7 @@ package org.slatwright.design.cutting;
 
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Stock;
+import org.slatwright.design.sizing.Fitting;
 import org.slatwright.design.sizing.Supplies;
 
 /**
@@ -19,6 +20,6 @@ record Saw(Length kerf, Length endTrim) {
 
   /** How many pieces come out of a clear run, a kerf between two. */
   long pieces(Length run, Length each) {
-    return Math.max(0, run.plus(kerf).wholeTimes(each.plus(kerf)));
+    return Fitting.pieces(run, each, kerf);
   }
 }

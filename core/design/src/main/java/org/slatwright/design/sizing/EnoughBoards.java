@@ -85,7 +85,6 @@ final class EnoughBoards {
   }
 
   private long strips(RackFile.Board board) {
-    Length kerf = sheet.file().shop().kerf();
-    return board.width().plus(kerf).wholeTimes(slatWidth.plus(kerf));
+    return Fitting.pieces(board.width(), slatWidth, sheet.file().shop().kerf());
   }
 }

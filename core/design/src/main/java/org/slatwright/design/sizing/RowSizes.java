@@ -90,7 +90,7 @@ record RowSizes(
 
   /** How many slats lie on the rail with that gap. */
   int mostAt(Length chosen) {
-    return Math.toIntExact(rail.orElseThrow().plus(chosen).wholeTimes(width.plus(chosen)));
+    return Math.toIntExact(Fitting.pieces(rail.orElseThrow(), width, chosen));
   }
 
   /** The smallest multiple of the increment within the range. */

@@ -70,7 +70,7 @@ record SlatYield(Length longer, Length shorter, Length kerf, SlatYield.Count nee
   }
 
   private long pieces(Length stretch, Length each) {
-    return Math.max(0, stretch.plus(kerf).wholeTimes(each.plus(kerf)));
+    return Fitting.pieces(stretch, each, kerf);
   }
 
   private Count fewest(int[] shorterBeside) {
