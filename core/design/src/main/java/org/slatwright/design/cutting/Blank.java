@@ -61,6 +61,15 @@ record Blank(
 
   /** As it is cut, still without its mark. */
   CutBoard cut(List<CutBoard.Cut> cuts, List<CutBoard.Offcut> offcuts) {
-    return new CutBoard(List.of(), source, length, width, thickness, price, cuts, avoid, offcuts);
+    return new CutBoard(
+        List.of(),
+        source,
+        length,
+        width,
+        thickness,
+        price.map(Money::settled),
+        cuts,
+        avoid,
+        offcuts);
   }
 }

@@ -82,7 +82,7 @@ final class Filling {
         supply.layouts(),
         missing,
         missing.isEmpty()
-            ? supply.prices().quality(solution, money, lengths)
+            ? supply.quality(solution, money, lengths)
             : "not enough timber: missing " + need.names(missing));
   }
 

@@ -99,11 +99,12 @@ final class Prices {
    * How good a plan that misses nothing is.
    *
    * @param unit that the solution's costs were counted in
+   * @param buys whether it buys anything, be it for nothing
    */
-  String quality(CuttingSolution solution, long unit, LengthFormat lengths) {
+  String quality(CuttingSolution solution, long unit, boolean buys, LengthFormat lengths) {
     long cost = solution.cost() * unit;
     if (cost == 0) {
-      return "nothing needs to be bought";
+      return buys ? "what is bought costs nothing" : "nothing needs to be bought";
     }
     if (solution.isProved()) {
       return "proved: " + better(shown(cost, lengths)) + aside();

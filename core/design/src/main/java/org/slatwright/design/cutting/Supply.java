@@ -7,7 +7,10 @@ import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.plan.CutBoard.Source;
 import org.slatwright.design.boards.Board;
+import org.slatwright.design.cuttingstock.CuttingSolution;
 import org.slatwright.design.sizing.Supplies.StockLength;
 
 /** The stock lengths and boards of one timber, and those that were cut into. */
@@ -36,8 +39,14 @@ final class Supply {
     offer(boards);
   }
 
-  Prices prices() {
-    return prices;
+  /**
+   * How good a plan that misses nothing is, once it is laid.
+   *
+   * @param unit that the solution's costs were counted in
+   */
+  String quality(CuttingSolution solution, long unit, LengthFormat lengths) {
+    boolean buys = layouts().stream().anyMatch(layout -> layout.blank().source() == Source.BOUGHT);
+    return prices.quality(solution, unit, buys, lengths);
   }
 
   List<Choice> choices() {

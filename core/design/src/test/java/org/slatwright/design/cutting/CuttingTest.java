@@ -99,6 +99,21 @@ class CuttingTest {
   }
 
   @Test
+  void whatIsGivenAwayIsBoughtAllTheSame() {
+    Sawn sawn =
+        Sawn.of(
+            RACK,
+            FRAME + "[{ length: 2700, price: 0.00 }]",
+            SLATS + "[{ length: 2000, on-hand: 4 }, { length: 3000, price: 4 }]");
+
+    assertEquals("what is bought costs nothing", sawn.timber(Stock.FRAME).quality());
+    assertEquals("nothing needs to be bought", sawn.timber(Stock.SLAT).quality());
+    assertEquals(
+        "2 × norway spruce, frame stock 44 × 44 mm of 2700 mm at 0.00 = 0.00",
+        sawn.buying().get(0));
+  }
+
+  @Test
   void withoutPricesTheLeastTimberIsBought() {
     Sawn sawn = Sawn.of(RACK, FRAME + "[{ length: 2700 }, { length: 5300 }]");
 
