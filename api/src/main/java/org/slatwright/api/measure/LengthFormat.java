@@ -31,10 +31,12 @@ public record LengthFormat(Unit unit) {
 
   /** A section or a size, {@code 44 × 70 mm}. */
   public String section(Length first, Length second) {
-    String times = " × ";
-    return unit == Unit.INCH
-        ? withUnit(first) + times + withUnit(second)
-        : number(first) + times + withUnit(second);
+    return (unit == Unit.INCH ? withUnit(first) : number(first)) + " × " + withUnit(second);
+  }
+
+  /** A length and its section, {@code 1500 × 44 × 70 mm}. */
+  public String size(Length length, Length first, Length second) {
+    return (unit == Unit.INCH ? withUnit(length) : number(length)) + " × " + section(first, second);
   }
 
   /** As a decimal number with a point, for tables that are reckoned with: {@code 4.375}. */

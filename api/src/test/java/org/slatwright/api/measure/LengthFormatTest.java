@@ -79,6 +79,14 @@ class LengthFormatTest {
   }
 
   @Test
+  void aSizeIsThree() {
+    assertEquals("1500 × 44 × 70 mm", MM.size(Length.mm(1500), Length.mm(44), Length.mm(70)));
+    assertEquals(
+        "59\" × 1 1/2\" × 3 1/2\"",
+        INCH.size(Length.inches(59, 1), Length.inches(3, 2), Length.inches(7, 2)));
+  }
+
+  @Test
   void tablesGetPlainDecimals() {
     assertEquals("4.375", INCH.decimal(Length.inches(35, 8)));
     assertEquals("0.015625", INCH.decimal(Length.inches(1, 64)));

@@ -4,132 +4,152 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.CutBoard;
 import org.slatwright.api.plan.CutBoard.Cut;
 import org.slatwright.api.plan.CutBoard.Offcut;
+import org.slatwright.design.drafting.LabelRow.Side;
+import org.slatwright.design.drafting.Spans.Span;
 
-/** One layout of a timber: which boards are cut so, the board, and the sum that proves it. */
+/**
+ * One layout of a timber: which boards are cut so, the board, and the sum that proves it; of a
+ * ripped board, whose strips have no one sum, what its small offcuts measure.
+ */
 final class BoardDrawing {
 
-  private static final double MARKS = 3.5;
+  private static final double CAPTION = 3.5;
   private static final double LETTERING = 2.5;
   private static final double ABOVE_BAR = 1;
 
+  private final Losses losses;
+  private final LengthFormat lengths;
   private final BoardBar bar;
-  private final LabelRow labels;
   private final List<String> caption;
-  private final List<String> sum;
+  private final List<String> marks;
+  private final LabelRow above;
+  private final LabelRow below;
+  private final LabelRow between;
+  private final List<String> foot;
 
   /**
    * A board in a room.
    *
+   * @param place at nought, nought: how large it is drawn
    * @param room width in mm
    */
-  BoardDrawing(BoardBar bar, double room) {
-    this.bar = bar;
-    this.labels = new LabelRow(bar.labelsBelow(), room);
-    this.caption = Paragraph.wrap(caption(), MARKS, room);
-    this.sum = isRipped() ? List.of() : Paragraph.wrap(sum(), LETTERING, room);
+  BoardDrawing(Losses losses, BoardPlace place, LengthFormat lengths, double room) {
+    this.losses = losses;
+    this.lengths = lengths;
+    BoardLettering lettering = new BoardLettering(losses, place, lengths);
+    this.bar = new BoardBar(losses, place, lettering);
+    String all = Marks.of(board().marks());
+    boolean oneLine = Lettering.width(all + ": " + caption(), CAPTION) <= room;
+    this.caption = Paragraph.wrap(oneLine ? all + ": " + caption() : caption(), CAPTION, room);
+    this.marks = oneLine ? List.of() : Paragraph.wrap(all, LETTERING, room);
+    this.above = new LabelRow(Side.ABOVE, lettering.labels(Side.ABOVE), room);
+    this.below = new LabelRow(Side.BELOW, lettering.labels(Side.BELOW), room);
+    this.between = new LabelRow(Side.BETWEEN, lettering.labels(Side.BETWEEN), room);
+    String said = isRipped() ? smallOffcuts(lettering) : sum();
+    this.foot = said.isEmpty() ? List.of() : Paragraph.wrap(said, LETTERING, room);
   }
 
   double height() {
-    double sumHeight = sum.isEmpty() ? 0 : 1 + Paragraph.heightOf(sum.size(), LETTERING);
-    return captionHeight() + bar.height() + labels.height() + sumHeight;
+    return aboveBar() + bar.height() + below.height() + between.height() + high(foot);
+  }
+
+  /** What is to be seen on it. */
+  Set<Shading> shadings() {
+    return bar.shadings();
   }
 
   /** With its upper left corner there. */
   Figure figure(double left, double top) {
-    double bottom = top - captionHeight() - bar.height();
-    List<Figure> figures = new ArrayList<>(Paragraph.draw(caption, left, top, MARKS));
-    figures.addAll(bar.figures(left, bottom));
-    figures.addAll(labels.figures(left, bottom));
-    if (!sum.isEmpty()) {
-      figures.addAll(Paragraph.draw(sum, left, bottom - labels.height() - 1, LETTERING));
-    }
-    String mark = bar.board().marks().get(0);
-    return new Figure.Cluster("board-" + mark, "board " + Marks.of(bar.board().marks()), figures);
+    List<Figure> figures = new ArrayList<>(Paragraph.draw(caption, left, top, CAPTION));
+    double y = top - Paragraph.heightOf(caption.size(), CAPTION);
+    figures.addAll(Paragraph.draw(marks, left, y - 1, LETTERING));
+    figures.addAll(above.figures(left, y - high(marks)));
+    y = top - aboveBar() - bar.height();
+    figures.addAll(bar.figures(left, y));
+    figures.addAll(below.figures(left, y));
+    y -= below.height();
+    figures.addAll(between.figures(left, y));
+    figures.addAll(Paragraph.draw(foot, left, y - between.height() - 1, LETTERING));
+    return new Figure.Cluster(
+        "board-" + board().marks().get(0), "board " + Marks.of(board().marks()), figures);
   }
 
-  private double captionHeight() {
-    return Paragraph.heightOf(caption.size(), MARKS) + ABOVE_BAR;
+  private double aboveBar() {
+    return Paragraph.heightOf(caption.size(), CAPTION) + high(marks) + above.height() + ABOVE_BAR;
+  }
+
+  /** Lines with a little air above them. */
+  private static double high(List<String> lines) {
+    return lines.isEmpty() ? 0 : 1 + Paragraph.heightOf(lines.size(), LETTERING);
+  }
+
+  private CutBoard board() {
+    return losses.board();
   }
 
   private String caption() {
-    CutBoard board = bar.board();
     List<String> said = new ArrayList<>();
-    int count = board.marks().size();
+    int count = board().marks().size();
     said.add(count == 1 ? size() : count + " alike, each " + size());
-    said.add(board.source().word());
-    board.price().ifPresent(price -> said.add(price.toPlainString() + (count == 1 ? "" : " each")));
-    return Marks.of(board.marks()) + ": " + String.join(", ", said);
+    said.add(board().source().word());
+    board()
+        .price()
+        .ifPresent(price -> said.add(price.toPlainString() + (count == 1 ? "" : " each")));
+    return String.join(", ", said);
   }
 
   /** Reclaimed boards differ from each other in all their sizes. */
   private String size() {
-    CutBoard board = bar.board();
-    return board.source() == CutBoard.Source.RECLAIMED
-        ? bar.lengths().number(board.length())
-            + " × "
-            + bar.lengths().section(board.width(), board.thickness())
-        : bar.lengths().withUnit(board.length());
+    return board().source() == CutBoard.Source.RECLAIMED
+        ? lengths.size(board().length(), board().width(), board().thickness())
+        : lengths.withUnit(board().length());
   }
 
-  /** Strips lie beside each other and have no one sum. */
   private boolean isRipped() {
-    Length width = bar.board().width();
     return Stream.concat(
-            bar.board().cuts().stream().map(Cut::width),
-            bar.board().offcuts().stream().map(Offcut::width))
-        .anyMatch(each -> !each.equals(width));
+            board().cuts().stream().map(Cut::width), board().offcuts().stream().map(Offcut::width))
+        .anyMatch(each -> !each.equals(board().width()));
+  }
+
+  private static String smallOffcuts(BoardLettering lettering) {
+    List<String> small = lettering.smallOffcuts();
+    return small.isEmpty() ? "" : "Small offcuts, from the left: " + String.join(", ", small);
   }
 
   private String sum() {
-    CutBoard board = bar.board();
     List<String> terms = new ArrayList<>();
-    terms.addAll(gaps(" trim"));
-    terms.addAll(gaps(" avoided"));
-    terms.addAll(terms(board.cuts().stream().map(Cut::length).toList(), ""));
-    terms.addAll(gaps(" sawn"));
-    terms.addAll(terms(board.offcuts().stream().map(Offcut::length).toList(), " offcut"));
-    return String.join(" + ", terms) + " = " + bar.lengths().withUnit(board.length());
+    terms.addAll(terms(losses.trimmed(), Shading.TRIM));
+    terms.addAll(terms(losses.avoided(), Shading.AVOID));
+    terms.addAll(terms(board().cuts().stream().map(Cut::length), ""));
+    terms.addAll(terms(losses.sawn(), Shading.SAWN));
+    terms.addAll(
+        terms(board().offcuts().stream().map(Offcut::length), " " + Shading.OFFCUT.word()));
+    return String.join(" + ", terms) + " = " + lengths.withUnit(board().length());
   }
 
-  private List<String> gaps(String word) {
-    return terms(
-        bar.gaps().spans().stream()
-            .filter(gap -> word(gap).equals(word))
-            .map(gap -> new Length(gap.to() - gap.from()))
-            .toList(),
-        word);
+  private List<String> terms(Spans lost, Shading shading) {
+    return terms(lost.spans().stream().map(Span::length), " " + shading.word());
   }
 
-  /** What becomes of a stretch that neither a piece nor an offcut takes. */
-  private String word(Spans.Span gap) {
-    CutBoard board = bar.board();
-    boolean avoided =
-        board.avoid().stream()
-            .anyMatch(
-                stretch ->
-                    stretch.from().nanometres() < gap.to()
-                        && gap.from() < stretch.to().nanometres());
-    boolean atEnd = gap.from() == 0 || gap.to() == board.length().nanometres();
-    return avoided ? " avoided" : atEnd ? " trim" : " sawn";
-  }
-
-  private List<String> terms(List<Length> parts, String word) {
+  private List<String> terms(Stream<Length> parts, String word) {
     Map<Length, Long> counts =
-        parts.stream()
-            .collect(
-                Collectors.groupingBy(part -> part, LinkedHashMap::new, Collectors.counting()));
+        parts.collect(
+            Collectors.groupingBy(part -> part, LinkedHashMap::new, Collectors.counting()));
     return counts.entrySet().stream()
         .map(
             term ->
                 (term.getValue() == 1 ? "" : term.getValue() + " × ")
-                    + bar.lengths().number(term.getKey())
+                    + lengths.number(term.getKey())
                     + word)
         .toList();
   }

@@ -1,9 +1,11 @@
 package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Figure;
@@ -37,12 +39,17 @@ final class CuttingDiagrams implements SheetDrawing {
 
   private static final double MOST_HIGH = 30;
 
+  private static final double KEY_WIDE = 12;
+  private static final double KEY_HIGH = 3.4;
+  private static final double KEY_STEP = 4.8;
+
   private final Rack rack;
   private final SheetFrame frame;
   private final Scale scale;
-  private final List<RunningText<?>> timbers;
+  private final List<RunningText<? extends BoardDrawing>> timbers;
 
-  private CuttingDiagrams(Rack rack, SheetFrame frame, Scale scale, List<RunningText<?>> timbers) {
+  private CuttingDiagrams(
+      Rack rack, SheetFrame frame, Scale scale, List<RunningText<? extends BoardDrawing>> timbers) {
     this.rack = rack;
     this.frame = frame;
     this.scale = scale;
@@ -56,9 +63,9 @@ final class CuttingDiagrams implements SheetDrawing {
     double height = frame.height() - TitleBlock.HEIGHT - 2 * PAD;
     Scale scale =
         Scales.largest(rack.units(), candidate -> fits(cutting, candidate.factor(), room));
-    List<RunningText<?>> texts =
+    List<RunningText<? extends BoardDrawing>> texts =
         IntStream.range(0, cutting.timbers().size())
-            .<RunningText<?>>mapToObj(
+            .<RunningText<? extends BoardDrawing>>mapToObj(
                 i -> text("timber-" + (i + 1), cutting.timbers().get(i), rack, scale, room))
             .toList();
     return TextPages.of(texts, height, GAP).stream()
@@ -80,6 +87,7 @@ final class CuttingDiagrams implements SheetDrawing {
     LengthFormat lengths = new LengthFormat(rack.units());
     double along = scale.factor();
     double across = across(timber, along);
+    BoardPlace place = new BoardPlace(0, 0, along, across);
     List<String> details =
         Paragraph.wrap(details(timber, lengths, across > along), LETTERING, room);
     List<BoardDrawing> boards =
@@ -87,13 +95,13 @@ final class CuttingDiagrams implements SheetDrawing {
             .map(
                 board ->
                     new BoardDrawing(
-                        new BoardBar(board, timber.kerf(), along, across, lengths), room))
+                        new Losses(board, timber.kerf(), timber.endTrim()), place, lengths, room))
             .toList();
     return new RunningText<>(
         id,
         timber.timber(),
         boards,
-        (heading, some) -> new TimberBoards(Paragraph.cut(heading, 5, room), details, some));
+        (heading, some) -> new TimberBoards(Paragraph.wrap(heading, 5, room), details, some));
   }
 
   /** Larger than to scale where strips would else be too low for lettering. */
@@ -153,12 +161,12 @@ final class CuttingDiagrams implements SheetDrawing {
     return frame.left() + PAD;
   }
 
-  /** Beside the title block. */
+  /** Of what is to be seen on this sheet; beside the title block. */
   private List<Figure> key() {
     List<Figure> figures = new ArrayList<>();
-    double y = frame.bottom() + TitleBlock.HEIGHT - PAD;
-    for (Shading shading : Shading.values()) {
-      PaperBox box = new PaperBox(left(), y - 4, left() + 12, y);
+    double y = frame.bottom() + TitleBlock.HEIGHT;
+    for (Shading shading : shadings()) {
+      PaperBox box = new PaperBox(left(), y - KEY_HIGH, left() + KEY_WIDE, y);
       figures.addAll(shading.figures(box));
       figures.add(box.outline(LineKind.VISIBLE));
       figures.add(
@@ -166,10 +174,18 @@ final class CuttingDiagrams implements SheetDrawing {
               box.right() + 2,
               box.middleY() - LETTERING / 2,
               LETTERING,
-              shading.word(),
+              shading.words(),
               Figure.Align.START));
-      y -= 5.5;
+      y -= KEY_STEP;
     }
     return figures;
+  }
+
+  private Set<Shading> shadings() {
+    Set<Shading> seen = EnumSet.noneOf(Shading.class);
+    timbers.stream()
+        .flatMap(timber -> timber.items().stream())
+        .forEach(board -> seen.addAll(board.shadings()));
+    return seen;
   }
 }

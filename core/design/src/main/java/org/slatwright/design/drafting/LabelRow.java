@@ -6,28 +6,44 @@ import java.util.stream.Collectors;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.drawing.PaperPoint;
 
 /**
- * What is written below a bar of the pieces too short to be lettered: beside each other with a
- * leader each, or, where there are too many, as one text from the left.
+ * What is written along a bar of the parts that are too small to be lettered: beside each other
+ * with a leader each, or, where there are too many, as one text from the left.
  *
  * @param labels from the left
  * @param room in mm, from the bar's left end
  */
-record LabelRow(List<Label> labels, double room) {
+record LabelRow(Side side, List<Label> labels, double room) {
 
   private static final double LETTERING = 2.5;
-  private static final double LEADER = 3;
+  private static final double LEADER = 3.6;
   private static final double BRACKET = 0.9;
+  private static final double AIR = 0.8;
   private static final double BETWEEN = 2;
+
+  /** Where the texts are. */
+  enum Side {
+    ABOVE("Above, from the left: "),
+    /** Below the bar, of what no leader reaches without crossing something else. */
+    BETWEEN("Between others, from the left: "),
+    BELOW("From the left: ");
+
+    private final String words;
+
+    Side(String words) {
+      this.words = words;
+    }
+  }
 
   /**
    * A text and what it is said of.
    *
    * @param from where that begins, in mm from the bar's left end
-   * @param foot where a leader ends, in mm above the bar's foot; zero for a bracket below it
+   * @param depth where a leader ends, in mm from the bar's edge; zero for a bracket along the edge
    */
-  record Label(double from, double to, double foot, String text) {
+  record Label(double from, double to, double depth, String text) {
 
     double middle() {
       return (from + to) / 2;
@@ -46,57 +62,77 @@ record LabelRow(List<Label> labels, double room) {
     if (labels.isEmpty()) {
       return 0;
     }
-    return fits()
+    return hasLeaders()
         ? LEADER + Paragraph.heightOf(1, LETTERING)
         : 1 + Paragraph.heightOf(paragraph().size(), LETTERING);
   }
 
-  /** Below a bar with its lower left corner there. */
-  List<Figure> figures(double left, double bottom) {
-    if (!fits()) {
-      return Paragraph.draw(paragraph(), left, bottom - 1, LETTERING);
+  /** With its upper left corner there. */
+  List<Figure> figures(double left, double top) {
+    if (labels.isEmpty()) {
+      return List.of();
     }
+    if (!hasLeaders()) {
+      return Paragraph.draw(paragraph(), left, top - 1, LETTERING);
+    }
+    Edge edge = side == Side.ABOVE ? new Edge(top - height(), 1) : new Edge(top, -1);
+    double baseline = side == Side.ABOVE ? edge.out(LEADER) : edge.out(LEADER + LETTERING);
     List<Figure> figures = new ArrayList<>();
     double[] starts = starts();
     for (int i = 0; i < labels.size(); i++) {
       Label label = labels.get(i);
       double x = left + starts[i];
-      double middle = x + label.width() / 2;
-      figures.addAll(pointer(label, left, bottom, middle));
-      figures.add(
-          Paragraph.text(
-              x, bottom - LEADER - LETTERING, LETTERING, label.text(), Figure.Align.START));
+      figures.addAll(pointer(label, left, edge, x));
+      figures.add(Paragraph.text(x, baseline, LETTERING, label.text(), Figure.Align.START));
     }
     return figures;
   }
 
-  private static List<Figure> pointer(Label label, double left, double bottom, double middle) {
-    double x = left + label.middle();
-    double end = bottom - LEADER + 0.4;
-    if (label.foot() > 0) {
-      return Leaders.dotted(middle, end, x, bottom + label.foot());
+  /**
+   * The edge of the bar that the texts are along.
+   *
+   * @param outward 1 where they are above
+   */
+  private record Edge(double y, int outward) {
+
+    double out(double distance) {
+      return y + outward * distance;
     }
-    double level = bottom - BRACKET;
-    double from = left + label.from() + 0.2;
-    double to = left + label.to() - 0.2;
-    return List.of(
-        Strokes.line(from, level, to, level, LineKind.THIN),
-        Strokes.line(from, level, from, level + 0.6, LineKind.THIN),
-        Strokes.line(to, level, to, level + 0.6, LineKind.THIN),
-        Strokes.line(x, level, middle, end, LineKind.THIN));
   }
 
-  private boolean fits() {
+  /** Straight from the text where that reaches so far; crossing nothing where it bends. */
+  private static List<Figure> pointer(Label label, double left, Edge edge, double text) {
+    double x = left + label.middle();
+    double last = text + label.width() - AIR;
+    PaperPoint start =
+        new PaperPoint(
+            Math.max(Math.min(x, last), Math.min(text + AIR, last)), edge.out(LEADER - AIR));
+    PaperPoint bend = new PaperPoint(x, edge.out(BRACKET));
+    if (label.depth() > 0) {
+      return Leaders.dotted(List.of(start, bend, new PaperPoint(x, edge.out(-label.depth()))));
+    }
+    double from = left + label.from() + 0.2;
+    double to = left + label.to() - 0.2;
+    double level = edge.out(BRACKET);
+    double tip = edge.out(BRACKET - 0.6);
+    return List.of(
+        Strokes.line(from, level, to, level, LineKind.THIN),
+        Strokes.line(from, level, from, tip, LineKind.THIN),
+        Strokes.line(to, level, to, tip, LineKind.THIN),
+        Figure.Polyline.line(start, bend, LineKind.THIN));
+  }
+
+  private boolean hasLeaders() {
     double width = labels.stream().mapToDouble(Label::width).sum();
-    return width + (labels.size() - 1) * BETWEEN <= room;
+    return side != Side.BETWEEN && width + (labels.size() - 1) * BETWEEN <= room;
   }
 
   private List<String> paragraph() {
     String all = labels.stream().map(Label::text).collect(Collectors.joining(", "));
-    return Paragraph.wrap("From the left: " + all, LETTERING, room);
+    return Paragraph.wrap(side.words + all, LETTERING, room);
   }
 
-  /** As near below what each is said of as the others and the room let it be. */
+  /** As near to what each is said of as the others and the room let it be. */
   private double[] starts() {
     double[] starts = new double[labels.size()];
     double free = 0;

@@ -15,9 +15,14 @@ final class Leaders {
 
   /** A line that ends in a dot, as one does on the face of a part. */
   static List<Figure> dotted(double x1, double y1, double x2, double y2) {
-    PaperPoint end = new PaperPoint(x2, y2);
+    return dotted(List.of(new PaperPoint(x1, y1), new PaperPoint(x2, y2)));
+  }
+
+  /** The same with bends. */
+  static List<Figure> dotted(List<PaperPoint> points) {
+    PaperPoint end = points.get(points.size() - 1);
     return List.of(
-        Figure.Polyline.line(new PaperPoint(x1, y1), end, LineKind.THIN),
+        new Figure.Polyline(points, false, LineKind.THIN),
         new Figure.Fill(
             IntStream.range(0, 8)
                 .mapToObj(i -> i * Math.PI / 4)

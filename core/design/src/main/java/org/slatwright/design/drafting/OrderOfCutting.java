@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Purchase;
+import org.slatwright.api.plan.ShelfSlats;
 import org.slatwright.api.plan.StopSetting;
 import org.slatwright.api.plan.StopSetting.Work;
 import org.slatwright.api.plan.TimberCuts;
@@ -21,8 +22,8 @@ final class OrderOfCutting {
   static final String NAME = "order-of-cutting";
   static final String TITLE = "Order of cutting";
 
-  /** More than any cell takes. */
-  private static final int LINES = 40;
+  /** Of a row, which has to fit on a sheet. */
+  private static final int LINES = 12;
 
   private final CuttingPlan plan;
   private final LengthFormat lengths;
@@ -58,23 +59,14 @@ final class OrderOfCutting {
       texts.add(
           table(
               "settings-" + (i + 1),
-              Paragraph.cut("Cut: " + timber.timber(), 3.5, width - 25),
+              "Cut: " + timber.timber(),
               settings(timber, step),
               number("Step", 0.08),
               number("Stop block at", 0.16),
               column("Pieces from each board", 0.76)));
       step += timber.settings().size();
     }
-    texts.add(
-        table(
-            "shelves",
-            "Slats of each shelf, the lowest first",
-            shelves(),
-            number("Shelf", 0.1),
-            number("From left", 0.1),
-            column("Slats from the front back", 0.5),
-            number("Gaps", 0.12),
-            column("Note", 0.18)));
+    texts.add(shelves());
     texts.add(
         table(
             "spares",
@@ -103,19 +95,20 @@ final class OrderOfCutting {
 
   private RunningText<List<String>> table(
       String id, String heading, List<List<String>> rows, Column... columns) {
+    List<Column> all = List.of(columns);
     return new RunningText<>(
         id,
         heading,
-        rows,
-        (head, some) -> new HeadedTable(head, new Table(List.of(columns), some)));
+        Table.parted(all, rows, LINES),
+        (head, some) -> new HeadedTable(head, new Table(all, some)));
   }
 
   private Column column(String heading, double share) {
-    return new Column(heading, width * share, false, LINES);
+    return new Column(heading, width * share, false, Column.ALL);
   }
 
   private Column number(String heading, double share) {
-    return new Column(heading, width * share, true, LINES);
+    return new Column(heading, width * share, true, Column.ALL);
   }
 
   private List<List<String>> missing() {
@@ -128,9 +121,7 @@ final class OrderOfCutting {
                             List.of(
                                 piece.mark(),
                                 Integer.toString(piece.count()),
-                                lengths.number(piece.length())
-                                    + " × "
-                                    + lengths.section(piece.width(), piece.thickness()),
+                                lengths.size(piece.length(), piece.width(), piece.thickness()),
                                 timber.timber())))
         .toList();
   }
@@ -161,17 +152,26 @@ final class OrderOfCutting {
     return String.join("; ", said);
   }
 
-  private List<List<String>> shelves() {
-    return plan.shelves().stream()
-        .map(
-            shelf ->
-                List.of(
-                    Integer.toString(shelf.shelf()),
-                    Integer.toString(shelf.run()),
-                    Marks.of(shelf.marks()),
-                    lengths.withUnit(shelf.gap()),
-                    shelf.filled() ? "" : "slats are missing"))
-        .toList();
+  /** Bays are told only where each has slats of its own. */
+  private RunningText<List<String>> shelves() {
+    boolean bays = plan.shelves().stream().anyMatch(shelf -> shelf.run() > 1);
+    String heading = "Slats of each shelf, the lowest first" + (bays ? ", bays from the left" : "");
+    return table(
+        "shelves",
+        heading,
+        plan.shelves().stream().map(shelf -> row(shelf, bays)).toList(),
+        column("Shelf", 0.14),
+        column("Slats from the front back", 0.56),
+        number("Gaps", 0.12),
+        column("Note", 0.18));
+  }
+
+  private List<String> row(ShelfSlats shelf, boolean bays) {
+    return List.of(
+        shelf.shelf() + (bays ? ", bay " + shelf.run() : ""),
+        Marks.of(shelf.marks()),
+        lengths.withUnit(shelf.gap()),
+        shelf.filled() ? "" : "slats are missing");
   }
 
   private List<List<String>> spares() {

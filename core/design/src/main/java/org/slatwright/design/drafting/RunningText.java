@@ -27,13 +27,31 @@ record RunningText<T>(
     return setter.apply(heading, items);
   }
 
-  /** How many of its items have room within {@code height} mm, from the first on. */
+  /**
+   * How many of its items have room within {@code height} mm, from the first on: twice as many are
+   * tried until they are too many, then halves between, since each try sets them all.
+   */
   int fitting(double height) {
-    int count = 0;
-    while (count < items.size() && first(count + 1).block().height() <= height) {
-      count++;
+    int fit = 0;
+    int tooMany = 1;
+    while (tooMany <= items.size() && fits(tooMany, height)) {
+      fit = tooMany;
+      tooMany *= 2;
     }
-    return count;
+    tooMany = Math.min(tooMany, items.size() + 1);
+    while (tooMany - fit > 1) {
+      int half = (fit + tooMany) / 2;
+      if (fits(half, height)) {
+        fit = half;
+      } else {
+        tooMany = half;
+      }
+    }
+    return fit;
+  }
+
+  private boolean fits(int count, double height) {
+    return first(count).block().height() <= height;
   }
 
   RunningText<T> first(int count) {

@@ -3,6 +3,7 @@ package org.slatwright.design.drafting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.slatwright.api.measure.Length;
 
 /** Stretches of one straight line, apart from each other and in order. */
 record Spans(List<Span> spans) {
@@ -10,7 +11,16 @@ record Spans(List<Span> spans) {
   static final Spans NONE = new Spans(List.of());
 
   /** From one coordinate to a greater one. */
-  record Span(long from, long to) {}
+  record Span(long from, long to) {
+
+    static Span of(Length from, Length length) {
+      return new Span(from.nanometres(), from.plus(length).nanometres());
+    }
+
+    Length length() {
+      return new Length(to - from);
+    }
+  }
 
   Spans {
     spans = List.copyOf(spans);

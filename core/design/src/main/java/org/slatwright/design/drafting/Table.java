@@ -21,6 +21,9 @@ final class Table {
    */
   record Column(String heading, double width, boolean right, int lines) {
 
+    /** For {@code lines}: nothing is cut short. */
+    static final int ALL = Integer.MAX_VALUE;
+
     /** With cells of one line. */
     Column(String heading, double width, boolean right) {
       this(heading, width, right, 1);
@@ -37,6 +40,28 @@ final class Table {
   Table(List<Column> columns, List<List<String>> rows) {
     this.columns = List.copyOf(columns);
     this.rows = List.copyOf(rows);
+  }
+
+  /** Rows with a cell of more lines than that go on in rows of their own below. */
+  static List<List<String>> parted(List<Column> columns, List<List<String>> rows, int lines) {
+    List<List<String>> parted = new ArrayList<>();
+    for (List<String> row : rows) {
+      List<List<String>> cells = new ArrayList<>();
+      for (int i = 0; i < row.size(); i++) {
+        cells.add(columns.get(i).wrap(row.get(i)));
+      }
+      int most = cells.stream().mapToInt(List::size).max().orElse(0);
+      for (int from = 0; from < most; from += lines) {
+        int first = from;
+        parted.add(cells.stream().map(cell -> part(cell, first, lines)).toList());
+      }
+    }
+    return parted;
+  }
+
+  private static String part(List<String> cell, int from, int lines) {
+    int to = Math.min(cell.size(), from + lines);
+    return from < to ? String.join(" ", cell.subList(from, to)) : "";
   }
 
   double width() {

@@ -7,9 +7,10 @@ import org.slatwright.api.drawing.Figure;
 /**
  * The boards of one timber below each other, under a heading and what to know of all of them.
  *
+ * @param heading in lines
  * @param details lines below the heading
  */
-record TimberBoards(String heading, List<String> details, List<BoardDrawing> boards)
+record TimberBoards(List<String> heading, List<String> details, List<BoardDrawing> boards)
     implements TextBlock {
 
   private static final double HEADING = 5;
@@ -17,6 +18,7 @@ record TimberBoards(String heading, List<String> details, List<BoardDrawing> boa
   private static final double GAP = 3.5;
 
   TimberBoards {
+    heading = List.copyOf(heading);
     details = List.copyOf(details);
     boards = List.copyOf(boards);
   }
@@ -29,8 +31,8 @@ record TimberBoards(String heading, List<String> details, List<BoardDrawing> boa
   @Override
   public List<Figure> figures(double left, double top) {
     List<Figure> figures = new ArrayList<>();
-    figures.add(Paragraph.text(left, top - HEADING, HEADING, heading, Figure.Align.START));
-    figures.addAll(Paragraph.draw(details, left, top - HEADING * 1.5, LETTERING));
+    figures.addAll(Paragraph.draw(heading, left, top, HEADING));
+    figures.addAll(Paragraph.draw(details, left, top - headingHeight(), LETTERING));
     double y = top - top();
     for (BoardDrawing board : boards) {
       figures.add(board.figure(left, y - GAP));
@@ -40,6 +42,10 @@ record TimberBoards(String heading, List<String> details, List<BoardDrawing> boa
   }
 
   private double top() {
-    return HEADING * 1.5 + Paragraph.heightOf(details.size(), LETTERING);
+    return headingHeight() + Paragraph.heightOf(details.size(), LETTERING);
+  }
+
+  private double headingHeight() {
+    return HEADING * 0.15 + Paragraph.heightOf(heading.size(), HEADING);
   }
 }
