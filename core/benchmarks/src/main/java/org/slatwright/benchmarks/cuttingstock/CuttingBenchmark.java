@@ -1,82 +1,73 @@
 package org.slatwright.benchmarks.cuttingstock;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import org.slatwright.design.cuttingstock.CuttingProblem;
 import org.slatwright.design.cuttingstock.CuttingSolution;
 import org.slatwright.design.cuttingstock.CuttingStock;
 import org.slatwright.design.cuttingstock.Effort;
 
-/** Solves the instances of files, or those that ship, and tells how well and how quickly. */
+/**
+ * Solves the instances of files, or those that ship, checks every plan anew, and tells how well and
+ * how quickly.
+ */
 public final class CuttingBenchmark {
 
-  private static final List<String> SHIPPED = List.of("workshop.jsonl", "falkenauer.jsonl");
+  private static final String USAGE =
+      "usage: CuttingBenchmark [--reference SECONDS] [FILE…], SECONDS from 1 to 3600";
   private static final double WARM_UP_MILLIS = 5_000;
 
-  private CuttingBenchmark() {}
+  private final OptionalInt referenceSeconds;
+  private final PrintStream out;
+
+  private CuttingBenchmark(OptionalInt referenceSeconds, PrintStream out) {
+    this.referenceSeconds = referenceSeconds;
+    this.out = out;
+  }
 
   /**
-   * Ends with status 2 when a file cannot be used.
+   * Ends with status 1 when one of our plans is wrong, 2 when a file or an option cannot be used.
    *
-   * @param files those to solve; none for those that ship
+   * @param arguments {@code --reference SECONDS} to let a general-purpose solver try as well, so
+   *     long for each; then the files to solve, none for those that ship
    */
-  public static void main(String[] files) {
+  public static void main(String[] arguments) {
+    System.exit(run(List.of(arguments), System.out, System.err));
+  }
+
+  static int run(List<String> arguments, PrintStream out, PrintStream err) {
+    boolean reference = !arguments.isEmpty() && arguments.get(0).equals("--reference");
+    OptionalInt seconds = reference ? seconds(arguments) : OptionalInt.empty();
+    if (reference && seconds.isEmpty()) {
+      err.println(USAGE);
+      return 2;
+    }
     try {
-      measure(files.length == 0 ? shipped() : read(files));
+      List<Instance> instances = read(arguments.subList(reference ? 2 : 0, arguments.size()));
+      return new CuttingBenchmark(seconds, out).measure(instances) ? 0 : 1;
     } catch (InstanceFileException e) {
-      System.err.println(e.getMessage());
-      System.exit(2);
+      err.println(e.getMessage());
+      return 2;
     }
   }
 
-  private static void measure(List<Instance> instances) {
-    warmUp(instances);
-    System.out.println(Measured.HEADER);
-    List<Measured> all = new ArrayList<>();
-    for (Instance instance : instances) {
-      Measured measured = measured(instance);
-      System.out.println(measured.line());
-      all.add(measured);
+  private static OptionalInt seconds(List<String> arguments) {
+    boolean whole = arguments.size() > 1 && arguments.get(1).matches("[1-9][0-9]{0,3}");
+    int seconds = whole ? Integer.parseInt(arguments.get(1)) : 0;
+    return seconds >= 1 && seconds <= 3600 ? OptionalInt.of(seconds) : OptionalInt.empty();
+  }
+
+  private static List<Instance> read(List<String> files) throws InstanceFileException {
+    if (files.isEmpty()) {
+      return ShippedInstances.all();
     }
-    System.out.printf("%n%s", new Summary(all).text());
-  }
-
-  private static Measured measured(Instance instance) {
-    long start = System.nanoTime();
-    CuttingSolution solution = CuttingStock.solve(instance.problem(), Effort.USUAL);
-    double millis = (System.nanoTime() - start) / 1e6;
-    return new Measured(instance, solution, millis, FirstFitDecreasing.cost(instance.problem()));
-  }
-
-  private static void warmUp(List<Instance> instances) {
-    double spent = 0;
-    for (int next = 0; spent < WARM_UP_MILLIS && next < 100 * instances.size(); next++) {
-      spent += measured(instances.get(next % instances.size())).millis();
-    }
-  }
-
-  static List<Instance> shipped() throws InstanceFileException {
-    List<Instance> all = new ArrayList<>();
-    for (String name : SHIPPED) {
-      all.addAll(InstanceReader.read(name, shippedLines(name)));
-    }
-    return all;
-  }
-
-  private static List<String> shippedLines(String name) {
-    try (InputStream in = CuttingBenchmark.class.getResourceAsStream(name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static List<Instance> read(String[] files) throws InstanceFileException {
     List<Instance> all = new ArrayList<>();
     for (String file : files) {
       all.addAll(InstanceReader.read(file, lines(file)));
@@ -89,6 +80,45 @@ public final class CuttingBenchmark {
       return Files.readAllLines(Path.of(file));
     } catch (IOException e) {
       throw new InstanceFileException(file + ": cannot be read as a UTF-8 text file");
+    }
+  }
+
+  /** Whether all our plans are right. */
+  private boolean measure(List<Instance> instances) {
+    warmUp(instances, CuttingBenchmark::ours);
+    if (referenceSeconds.isPresent()) {
+      warmUp(instances, problem -> ReferenceSolver.solve(problem, 1));
+    }
+    out.println(Measured.header(referenceSeconds.isPresent()));
+    List<Measured> all = new ArrayList<>();
+    for (Instance instance : instances) {
+      all.add(measured(instance));
+      out.println(all.get(all.size() - 1).line());
+    }
+    Summary summary = new Summary(all);
+    out.printf("%n%s", summary.text());
+    return summary.allRight();
+  }
+
+  private Measured measured(Instance instance) {
+    Attempt ours = Attempt.of(instance, CuttingBenchmark::ours);
+    Optional<Attempt> reference =
+        referenceSeconds.isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                Attempt.of(instance, p -> ReferenceSolver.solve(p, referenceSeconds.getAsInt())));
+    return new Measured(ours, FirstFitDecreasing.cost(instance.problem()), reference);
+  }
+
+  private static Optional<CuttingSolution> ours(CuttingProblem problem) {
+    return Optional.of(CuttingStock.solve(problem, Effort.USUAL));
+  }
+
+  private static void warmUp(
+      List<Instance> instances, Function<CuttingProblem, Optional<CuttingSolution>> solver) {
+    double spent = 0;
+    for (int next = 0; spent < WARM_UP_MILLIS && next < 100 * instances.size(); next++) {
+      spent += Attempt.of(instances.get(next % instances.size()), solver).millis();
     }
   }
 }
