@@ -46,6 +46,19 @@ class BenchmarksTest {
     assertTrue(benchmark.export() > 0);
   }
 
+  @ParameterizedTest
+  @MethodSource("measuredInstances")
+  void cuttingRunsOnTheInstanceThatItNames(String instance) throws Exception {
+    CuttingStockBenchmark benchmark = new CuttingStockBenchmark();
+    benchmark.instance = instance;
+    benchmark.prepare();
+    assertTrue(benchmark.solve().isProved());
+  }
+
+  static String[] measuredInstances() throws NoSuchFieldException {
+    return CuttingStockBenchmark.class.getField("instance").getAnnotation(Param.class).value();
+  }
+
   static Stream<Arguments> everyExport() throws NoSuchFieldException {
     return measuredFormats().stream()
         .flatMap(
