@@ -162,6 +162,52 @@ class DowelRulesTest {
   }
 
   /**
+   * As by hand above, 10 811.8 N·mm a joint; two shelves in two frames have eight: 88.96 N at an
+   * upright of 972.2 mm, and half of that at 1944.5. Uprights are 254 mm longer than the opening.
+   */
+  @ParameterizedTest
+  @CsvSource({"718, NOTE", "719, WARNING", "1690, WARNING", "1691, ERROR"})
+  void jointsThatTakeLessThanThePushAreWarnedOfAndHalfOfItIsAnError(int opening, Severity severity)
+      throws Exception {
+    Finding finding = Designs.finding("frame-push", ORCHIDS, "rack.openings=[" + opening + "]");
+
+    assertEquals(severity, finding.severity(), finding.toString());
+    assertEquals(severity == Severity.NOTE, finding.advice().isEmpty());
+  }
+
+  /**
+   * The dowel of 204.7 N (above) bears a quarter of load and slats: (204.7 × 4 / 9.80665) - 1.355 =
+   * 82.1 kg; and 1.5 times that force with 123.9 kg.
+   */
+  @ParameterizedTest
+  @CsvSource({"82, NOTE", "82.3, WARNING", "123.7, WARNING", "124.1, ERROR"})
+  void dowelsThatBearMoreThanTheyMayAreWarnedOfAndOneAndAHalfTimesIsAnError(
+      String load, Severity severity) throws Exception {
+    Finding finding = Designs.finding("dowel-shear", ORCHIDS, "load.per-shelf=" + load + "kg");
+
+    assertEquals(severity, finding.severity(), finding.toString());
+  }
+
+  /**
+   * A dowel 12 mm deep may be drawn with 1.2 × π × 10 × 12 = 452.4 N of its glue (our own choice),
+   * and with a quarter of 0.834 · D · L^0.89 · (0.95·S1 + S2) in inches and psi (Eckelman 1969,
+   * from memory), of ponderosa pine 7.8 MPa and beech 13.9 (Wood Handbook, table 5-3). It is pulled
+   * with F of M = F·(22 - F / (2 × 1.0154 × 44)), M the push on 8 joints (above): 452.4 N come with
+   * 7662 N·mm and an opening of 435 mm, twice that with 10 744 and 712.
+   */
+  @ParameterizedTest
+  @CsvSource({"434, NOTE", "436, WARNING", "711, WARNING", "713, ERROR"})
+  void dowelsThatArePulledMoreThanTheyMayAreWarnedOfAndTwiceIsAnError(
+      int opening, Severity severity) throws Exception {
+    Finding finding =
+        Designs.finding(
+            "dowel-withdrawal", ORCHIDS, "rack.openings=[" + opening + "]", "joint.embedment=12");
+
+    assertEquals(severity, finding.severity(), finding.toString());
+    assertEquals("at most 452 N", finding.limit());
+  }
+
+  /**
    * ANSI/BIFMA X5.9 (from a secondary source): 20 lbf. With 135.4 N on 982.9 N of pull (above), all
    * in one.
    */

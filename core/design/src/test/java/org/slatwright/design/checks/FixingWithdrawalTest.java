@@ -5,6 +5,7 @@ import static org.slatwright.design.checks.Told.BULBS;
 import static org.slatwright.design.checks.Told.ORCHIDS;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.slatwright.api.plan.Finding;
@@ -78,6 +79,8 @@ class FixingWithdrawalTest {
     "4, 1, through, 1, 4",
     "4, 2, through, 1, 6",
     "4, 2, through, 3, 18",
+    "4, 2, per-bay, 1, 8",
+    "4, 1, per-bay, 1, 4",
     "4, 1, through, 3, 12"
   })
   void theLiftIsSharedByAllBearingsOfTwoSlats(
@@ -91,6 +94,26 @@ class FixingWithdrawalTest {
     Design design = Designs.of(ORCHIDS, settings);
     double each = design.quantities().mass().kg() * STANDARD_GRAVITY / fixings;
 
+    assertEquals(
+        new Figures(design.rack().units()).force(each), lifting(ORCHIDS, settings).value());
+  }
+
+  /** One slat of 275 lies on the lower shelf, two of 140 on the top: 2 × 2 bearings × 2 brads. */
+  @Test
+  void theTopShelfIsLiftedByAsManySlatsAsItHas() throws Exception {
+    String[] settings = {
+      PINE,
+      "timber.slats={boards: [{length: 720, width: 275, thickness: 18},"
+          + " {length: 720, width: 140, thickness: 18, count: 2}]}",
+      "rack.openings=[300]",
+      "rack.rail-length=310",
+      "slats={}"
+    };
+    Design design = Designs.of(ORCHIDS, settings);
+    double each = design.quantities().mass().kg() * STANDARD_GRAVITY / 8;
+
+    assertEquals(
+        List.of(1, 2), design.rack().rows().stream().map(row -> row.slats().size()).toList());
     assertEquals(
         new Figures(design.rack().units()).force(each), lifting(ORCHIDS, settings).value());
   }

@@ -59,6 +59,32 @@ class SidewaysPushTest {
     assertEquals(Math.round(24 * most / 876) + " N", push("screw", "60", "6").value());
   }
 
+  /**
+   * Where slats of two bays meet on a rail, each touches 22 mm of it, and opens about one edge with
+   * the reach y, about the other with 22 - y. The slats of both bays mirror each other: F·(22 - a)
+   * for two bearings. Of 48, 24 lie on outer rails, 1581 each (above), and 12 pairs on inner ones:
+   * 73.6 × (22 - 1.036) = 1543. (24 × 1581 + 12 × 1543) / 876 = 64.5 N.
+   */
+  @Test
+  void slatsThatMeetOnARailHoldLessThere() throws Exception {
+    Finding finding =
+        Designs.finding(
+            "sideways-push",
+            ORCHIDS,
+            PINE,
+            "joint.fixing={kind: brad, length: 39, diameter: 1.2}",
+            "rack.bays=2",
+            "slats.run=per-bay");
+
+    assertEquals("64 N", finding.value());
+  }
+
+  /** What lies beyond the rail does not touch it. */
+  @Test
+  void anOverhangHoldsNoMore() throws Exception {
+    assertEquals("43 N", push("brad", "39", "1.2", "slats.overhang=100").value());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "rack.brace=back, 'alone would hold, were it not braced at the back; the brace is yours to add,"

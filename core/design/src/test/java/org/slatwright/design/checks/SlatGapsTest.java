@@ -41,6 +41,44 @@ class SlatGapsTest {
     assertEquals("more than 0", found.limit());
   }
 
+  /**
+   * As above: 0.480 of 89 mm, half of it 0.240. Between margins of 0 and 1 only the front slat is
+   * pushed, between none both, of two slats into the same gap; with 1 in front neither is.
+   */
+  @ParameterizedTest
+  @CsvSource({"3, 271, 1.3", "3, 272, 1.3", "3, 273, 1.5", "2, 180, 1", "2, 182, 1.5"})
+  void anEndSlatIsPushedByTheUprightAsFarAsItsMarginIsTooNarrow(int slats, int rail, String left)
+      throws Exception {
+    assertEquals(
+        left + " mm",
+        Told.of(
+                ORCHIDS,
+                "timber.frame.species=ponderosa pine",
+                "timber.slats.section=18 x 89",
+                "slats={per-shelf: " + slats + ", gap: 2}",
+                "rack.rail-length=" + rail)
+            .the("slat-gaps")
+            .value());
+  }
+
+  /** 200 x 2.5 / (3000 / 6.2 - 30 + 9.5) = 1.08 of the 3 mm, or of none. */
+  @ParameterizedTest
+  @CsvSource({"203, NOTE, 1.9 mm", "200, WARNING, none: they press by 1.1 mm"})
+  void aSingleSlatHasTheRoomToBothUprights(int rail, Severity severity, String left)
+      throws Exception {
+    Finding found =
+        Told.of(
+                ORCHIDS,
+                "timber.frame.species=ponderosa pine",
+                "timber.slats.section=18 x 200",
+                "slats={per-shelf: 1}",
+                "rack.rail-length=" + rail)
+            .the("slat-gaps");
+
+    assertEquals(left, found.value());
+    assertEquals(severity, found.severity());
+  }
+
   @ParameterizedTest
   @CsvSource({"0, indoors", "0.5, indoors", "1, outdoors", "1.5, outdoors", "0, covered"})
   void theGapAdvisedStaysOpen(String gap, String climate) throws Exception {

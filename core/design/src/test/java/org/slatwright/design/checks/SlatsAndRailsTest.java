@@ -9,9 +9,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slatwright.api.measure.Mass;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
+import org.slatwright.design.framing.UnevenRack;
 import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.sizing.ShelfRow;
 
 /**
  * A stand for one pot a shelf, its single slat of 89 x 19 mm spanning 600 mm: the beam that is
@@ -226,6 +229,56 @@ class SlatsAndRailsTest {
     assertEquals(load * 101 / 4 / (44 * 44 * 44 / 6.0), rail.bending().value(), 1e-5);
     assertEquals(1.5 * load / 2 / (44 * 44), rail.shear().value(), 1e-6);
     assertEquals(0.67 * 3.2 * 0.7 / 1.3 / 1.5, rail.shear().most(), 1e-9);
+  }
+
+  /** Wood Handbook, eq. 9-2: W L³ / (48 E I) + W L / (4 G A′), with G = E / 16 and A′ = 5/6 A. */
+  @Test
+  void aRailSagsInTheMiddleAsWorkedOutByHand() throws Exception {
+    double load = 10.45454 * 9.80665 / 2;
+    double bending = load * 101 * 101 * 101 / (48 * 8000 * 44.0 * 44 * 44 * 44 / 12);
+    double shear = load * 101 / (4 * 8000 / 16.0 * 44 * 44 * 5 / 6);
+
+    assertEquals((bending + shear) * 1.48, rail().sag(), 1e-8);
+  }
+
+  /**
+   * Statics: the middles of slats of 100, 100 and 58 mm lie 50, 170 and 269 mm behind the front end
+   * of a rail of 320, so that the front bears more.
+   */
+  @Test
+  void theEndOfARailThatIsNearerToTheSlatsBearsMore() throws Exception {
+    Rack rack = UnevenRack.withFrontMargin(0);
+    RailCase rail = RailCase.of(rack);
+    SlatCase slat = SlatCase.of(rack);
+    ShelfRow row = rack.rows().get(0);
+    double front =
+        slat.evenLoad(row, 0) / 2 * (320 - 50) / 320
+            + slat.evenLoad(row, 1) / 2 * (320 - 170) / 320
+            + slat.evenLoad(row, 2) / 2 * (320 - 269) / 320;
+
+    assertEquals(front, rail.endForce(), 1e-9);
+  }
+
+  /** 10 kg on a shelf of two bays. */
+  @Test
+  void eachBayCarriesItsShareOfAShelf() throws Exception {
+    assertEquals(new Mass(5_000), slat("rack.bays=2").bayMass());
+  }
+
+  /**
+   * All of 10 kg spread over 60 mm beyond the rail, W: a cantilever, W a³ / (8 E I) + W a / (2 G
+   * A′), that turns at its support with the span behind it, a · (M L / (3 E I) + M / (L G A′)), M =
+   * W a / 2 (textbook statics; creep as above).
+   */
+  @Test
+  void theTipOfASlatGoesDownAsWorkedOutByHand() throws Exception {
+    double w = 98.0665;
+    double ei = 8000.0 * 89 * 19 * 19 * 19 / 12.0;
+    double ga = 8000 / 16.0 * 89 * 19 * 5 / 6;
+    double cantilever = w * 60 * 60 * 60 / (8 * ei) + w * 60 / (2 * ga);
+    double turn = w * 30 * 600 / (3 * ei) + w * 30 / (600 * ga);
+
+    assertEquals((cantilever + 60 * turn) * 1.48, slat("slats.overhang=60").tipSag(), 1e-6);
   }
 
   /** Textbook, a beam over two equal spans: 10/8 of a span's load on the support between them. */

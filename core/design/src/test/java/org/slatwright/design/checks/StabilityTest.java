@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Axis;
@@ -237,6 +238,55 @@ class StabilityTest {
       assertEquals(
           List.of(), warnings("slope", TRAYS, "slats.gap-range=0..400", change, load), change);
     }
+  }
+
+  /**
+   * Statics: what stands highest, z, stands z × tan 10° = 0.176327 z behind the edge; each end of
+   * the depth of 408 gives half of what is wanted, and 1 mm is to spare.
+   */
+  @Test
+  void theDepthAdvisedIsWhatTheHighestLoadNeeds() {
+    Standing trays = Standing.of(TRAYS, "slats.gap-range=0..400");
+    double wanted = trays.stance().loads().get(3).z() * 0.176327;
+    long rail = (long) Math.ceil(320 + 2 * (wanted - 204 + 1));
+
+    assertEquals("rack.rail-length=" + rail, Advice.changes(trays.finding("slope")).get(0).get(0));
+  }
+
+  /** Whichever edge is nearer; a body beyond the feet has no lever. */
+  @ParameterizedTest
+  @CsvSource({"100, 100", "204, 204", "300, 108", "408, 0", "-5, 0", "450, 0"})
+  void aBodyTipsOverTheNearerFeet(double behind, double lever) {
+    Stance stance = Standing.of(TRAYS, "slats.overhang=150").stance();
+    double front = stance.feet().low().y().inMm();
+    double left = stance.feet().low().x().inMm();
+
+    assertEquals(lever, Way.FORWARD.lever(stance, new PointMass(1, 0, front + behind, 9)), 1e-9);
+    assertEquals(
+        lever, Way.SIDEWAYS.lever(stance, new PointMass(1, left + widened(behind), 0, 9)), 1e-9);
+  }
+
+  /** The same place between feet that are 668 mm apart instead of 408. */
+  private static double widened(double behind) {
+    return behind > 204 ? behind + 668 - 408 : behind;
+  }
+
+  /** Statics: F = W · x / e is 60 lbf, 266.9 N, at most; as long as advised, and not 2 mm more. */
+  @Test
+  void theOverhangAdvisedIsTheLongestThatHoldsTheChild() {
+    String[] reaching = {"slats.overhang=150", "rack.interior-width=420"};
+    String change =
+        Advice.changes(Standing.of(TRAYS, reaching).finding("shelf-edge-pull")).get(0).get(0);
+    int advised = Integer.parseInt(change.replace("slats.overhang=", ""));
+
+    assertTrue(pull(advised) >= 60 * 4.4482216, change);
+    assertTrue(pull(advised + 2) < 60 * 4.4482216, change);
+  }
+
+  private static double pull(int overhang) {
+    Standing rack = Standing.of(TRAYS, "rack.interior-width=420", "slats.overhang=" + overhang);
+    double weight = rack.design().quantities().mass().kg() * 9.80665;
+    return weight * (420 + 88) / 2 / overhang;
   }
 
   @Test

@@ -23,10 +23,16 @@ public final class UnevenRack {
 
   private UnevenRack() {}
 
-  private static BoardChoice choice(Length length) {
+  private static BoardChoice choice(Length length, int front) {
     return new BoardChoice(
         List.of(
-            row(new RowNeed(0, 0, length), 11, 11, slat(100, 18), slat(100, 17), slat(58, 18)),
+            row(
+                new RowNeed(0, 0, length),
+                front,
+                22 - front,
+                slat(100, 18),
+                slat(100, 17),
+                slat(58, 18)),
             row(new RowNeed(1, 0, length), 10, 10, slat(140, 16), slat(140, 16))),
         true);
   }
@@ -55,9 +61,14 @@ public final class UnevenRack {
 
   /** That rack. */
   public static Rack make() {
+    return withFrontMargin(11);
+  }
+
+  /** That rack, with its lower slats so many millimetres from the front, of 22 in all. */
+  public static Rack withFrontMargin(int front) {
     try {
       Rack even = Framed.of(RACK).rack();
-      return with(even, choice(even.slats().lengths().get(0)));
+      return with(even, choice(even.slats().lengths().get(0), front));
     } catch (RackFileException e) {
       throw new AssertionError(e);
     }

@@ -95,6 +95,29 @@ class FixingRuleTest {
     assertEquals(mm, length(fraction + "in").inMm(), 0.21);
   }
 
+  /** 3 mm, the thinnest sold, would hold fully 7 × 3 below the slat, with 18 + 21 = 39. */
+  @Test
+  void aScrewGivenTooShortToHoldFullyIsTheThinnest() throws Exception {
+    assertEquals(
+        screws("20", "3"), solve(BULB_RACK, "joint.fixing={kind: screw, length: 20}").fixing());
+  }
+
+  /** Of 3 mm they are sold up to 45 mm, of 3.5 up to 50: from memory. */
+  @ParameterizedTest
+  @CsvSource({"44, 3", "45, 3.5", "49, 3.5", "50, 4"})
+  void throughAThickSlatItIsTheThinnestThatIsSoldLongEnough(int slat, String diameter)
+      throws Exception {
+    String length = String.valueOf(slat + 2);
+
+    assertEquals(
+        screws(length, diameter),
+        solve(
+                BULB_RACK,
+                "timber.slats.section=" + slat + " x 95",
+                "joint.fixing={kind: screw, length: " + length + "}")
+            .fixing());
+  }
+
   @Test
   void inThinRailsTheyEndWithinTheWood() throws Exception {
     // slat 30 + rail 44 = 74, less 5 = 69, so 65 and not 2.5 x 30 = 75
