@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
 /**
  * Which rows the boards fill, and how. First row by row, each as well as what is left allows; then
  * all together, to fill one row more as long as that can be found, or else as many rows with fewer
- * slats ripped and less waste.
+ * slats ripped and less waste. Where there are too many ways to try them all, {@link Exchange}
+ * makes the best of them better.
  */
 final class Filling {
 
