@@ -21,6 +21,12 @@ final class ColumnGeneration {
   /** How far below its price, to the highest price, a pattern must be to be of use. */
   private static final double WORTHWHILE = 4e-9;
 
+  /** How little less than is wanted is cut while patterns are made. */
+  private static final double LOOSE = 1e-6;
+
+  /** Steps of a knapsack after which what it has found will do. */
+  private static final long PATIENCE = 1_000;
+
   final Job job;
   final LinearProgram program;
 
@@ -34,6 +40,7 @@ final class ColumnGeneration {
   private final Work work;
   private final Knapsack knapsack;
   private final long highestPrice;
+  private final long worthwhile;
 
   /** Whole numbers to a unit of price. */
   final long scale;
@@ -52,6 +59,7 @@ final class ColumnGeneration {
     this.highestPrice = job.highestPrice();
     long largest = Math.max(1, Math.multiplyExact(highestPrice, (long) job.pieces()));
     this.scale = Math.max(1, Math.min(1L << 30, (1L << 50) / largest));
+    this.worthwhile = Math.max(1, (long) (WORTHWHILE * highestPrice * scale));
     this.worth = new long[job.kinds()];
     this.excess = new long[job.stocks()];
     for (int i = 0; i < job.kinds(); i++) {
@@ -152,16 +160,17 @@ final class ColumnGeneration {
    *     those it was reckoned with
    */
   long solve(int[] demand, int[] available, int rounds, long reserve) {
-    for (int i = 0; i < job.kinds(); i++) {
-      program.boundRow(i, demand[i], Double.POSITIVE_INFINITY);
-    }
-    for (int k = 0; k < job.stocks(); k++) {
-      program.boundRow(stockRow(k), 0, stockLimit(k, available));
-    }
+    loosen(demand);
+    limit(available);
     long best = 0;
     long[] bestWorth = new long[job.kinds()];
     long[] bestExcess = new long[job.stocks()];
-    for (int round = 0; program.solve() == LinearProgram.End.LEAST; round++) {
+    for (int round = 0; program.solve() == LinearProgram.End.LEAST && !work.isOver(); round++) {
+      boolean last = round == rounds || work.left() < reserve;
+      value(demand);
+      if (!last && priceQuickly(demand, available)) {
+        continue;
+      }
       boolean grown = price(demand, available);
       if (work.isOver()) {
         break;
@@ -172,17 +181,57 @@ final class ColumnGeneration {
         bestWorth = worth.clone();
         System.arraycopy(excess, 0, bestExcess, 0, excess.length);
       }
-      if (!grown || round == rounds || work.left() < reserve) {
+      if (!grown || last || isEnough(bound)) {
         break;
       }
     }
+    demand(demand);
+    program.solve();
     worth = bestWorth;
     System.arraycopy(bestExcess, 0, excess, 0, excess.length);
     return best;
   }
 
-  /** Makes the patterns that are worth more than they cost; whether there are any. */
-  private boolean price(int[] demand, int[] available) {
+  private void demand(int[] demand) {
+    for (int i = 0; i < job.kinds(); i++) {
+      program.boundRow(i, demand[i], Double.POSITIVE_INFINITY);
+    }
+  }
+
+  /** A little less of each kind, a different one of each, so that no exchange goes nowhere. */
+  private void loosen(int[] demand) {
+    for (int i = 0; i < job.kinds(); i++) {
+      double less = LOOSE * (1 + (i * 7919 % 1009) / 1009.0);
+      program.boundRow(i, Math.max(0, demand[i] - less), Double.POSITIVE_INFINITY);
+    }
+  }
+
+  private void limit(int[] available) {
+    for (int k = 0; k < job.stocks(); k++) {
+      program.boundRow(stockRow(k), 0, stockLimit(k, available));
+    }
+  }
+
+  /** Solves the program for such demands and stock with patterns made in haste; what they cost. */
+  double guess(int[] demand, int[] available, int rounds) {
+    demand(demand);
+    limit(available);
+    for (int round = 0; program.solve() == LinearProgram.End.LEAST; round++) {
+      value(demand);
+      if (round == rounds || work.isOver() || !priceQuickly(demand, available)) {
+        break;
+      }
+    }
+    return program.cost() * highestPrice;
+  }
+
+  /** Whether the bound rounds up to what the program's least cost would. */
+  private boolean isEnough(long bound) {
+    double least = Math.ceil(program.cost() * highestPrice - 1e-6);
+    return -Math.floorDiv(-bound, scale) >= least;
+  }
+
+  private void value(int[] demand) {
     double[] duals = program.duals();
     for (int i = 0; i < job.kinds(); i++) {
       worth[i] = Math.max(0, scaled(duals[i]));
@@ -191,21 +240,67 @@ final class ColumnGeneration {
       }
     }
     knapsack.value(worth, demand);
-    long worthwhile = Math.max(1, (long) (WORTHWHILE * highestPrice * scale));
-    boolean grown = false;
+  }
+
+  private long charged(int stock) {
+    return Math.max(0, -scaled(program.duals()[stockRow(stock)]));
+  }
+
+  private boolean priceQuickly(int[] demand, int[] available) {
+    int before = patterns.size();
     for (int k = 0; k < job.stocks(); k++) {
-      long floor = scale * job.price[k];
-      excess[k] = knapsack.best(job.capacity[k], floor) - floor;
-      long charged = Math.max(0, -scaled(duals[stockRow(k)]));
-      if (available[k] > 0 && excess[k] > charged + worthwhile) {
-        int before = patterns.size();
-        for (int[] pieces : knapsack.found()) {
-          add(Pattern.of(k, pieces));
-        }
-        grown |= patterns.size() > before;
+      long least = scale * job.price[k] + charged(k) + worthwhile;
+      if (available[k] > 0 && knapsack.good(job.capacity[k], PATIENCE) > least) {
+        addFound(k, least, demand);
       }
     }
-    return grown;
+    return patterns.size() > before;
+  }
+
+  /** Makes the patterns that are worth more than they cost; whether there are any. */
+  private boolean price(int[] demand, int[] available) {
+    int before = patterns.size();
+    for (int k = 0; k < job.stocks(); k++) {
+      long price = scale * job.price[k];
+      excess[k] = knapsack.best(job.capacity[k], price) - price;
+      long least = price + charged(k) + worthwhile;
+      if (available[k] > 0 && price + excess[k] > least) {
+        addFound(k, least, demand);
+      }
+    }
+    return patterns.size() > before;
+  }
+
+  private void addFound(int stock, long least, int[] demand) {
+    for (int[] pieces : knapsack.found()) {
+      add(Pattern.of(stock, pieces));
+    }
+    addBeside(stock, least, demand);
+  }
+
+  /** Patterns of the pieces that the best one leaves, as long as they are worth it too. */
+  private void addBeside(int stock, long floor, int[] demand) {
+    int[] left = demand.clone();
+    while (true) {
+      take(knapsack.pieces(), left);
+      knapsack.value(worth, left);
+      if (knapsack.good(job.capacity[stock], PATIENCE) <= floor) {
+        knapsack.value(worth, demand);
+        return;
+      }
+      add(Pattern.of(stock, knapsack.pieces()));
+    }
+  }
+
+  /** As often as there are pieces left for the whole pattern. */
+  private static void take(int[] pieces, int[] left) {
+    int times = Integer.MAX_VALUE;
+    for (int i = 0; i < left.length; i++) {
+      times = pieces[i] > 0 ? Math.min(times, left[i] / pieces[i]) : times;
+    }
+    for (int i = 0; i < left.length; i++) {
+      left[i] -= pieces[i] * times;
+    }
   }
 
   private long bound(int[] demand, int[] available) {

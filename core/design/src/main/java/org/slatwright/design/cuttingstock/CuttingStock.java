@@ -58,6 +58,7 @@ public final class CuttingStock {
       return;
     }
     costs.require(job.capacity, job.weight[0], sum(job.weight));
+    new LargePieces(job).limit(costs);
     best.refresh();
     raise(0);
     var values = new ValueCorrection(job, best, work);

@@ -45,8 +45,7 @@ final class Dive {
     spent = 0;
     int choices = 0;
     while (!work.isOver()) {
-      long bound = generation.solve(demand, available, ROUNDS, 0);
-      if (spent - Math.floorDiv(-bound, generation.scale) > best.target() || work.isOver()) {
+      if (isHopeless() || work.isOver()) {
         return choices;
       }
       int pass = choices == departure ? other : 0;
@@ -68,6 +67,14 @@ final class Dive {
       }
     }
     return choices;
+  }
+
+  private boolean isHopeless() {
+    if (spent + generation.guess(demand, available, ROUNDS) - 1e-6 <= best.target()) {
+      return false;
+    }
+    long bound = generation.solve(demand, available, ROUNDS, 0);
+    return spent - Math.floorDiv(-bound, generation.scale) > best.target();
   }
 
   private boolean wholes(boolean skip) {

@@ -2,6 +2,7 @@ package org.slatwright.design.cuttingstock;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The pieces of most worth that fit a stock length, each kind at most so often: the bounded
@@ -37,6 +38,7 @@ final class Knapsack {
   private final List<int[]> found = new ArrayList<>();
   private long patience;
   private boolean preferTable;
+  private Optional<RelaxedKnapsack> relaxed = Optional.empty();
 
   Knapsack(long[] weight, Work work) {
     this.weight = weight;
@@ -92,14 +94,17 @@ final class Knapsack {
     bestTaken = new int[weight.length];
     best = floor;
     found.clear();
+    relaxed = Optional.empty();
     long table = capacity < LARGEST_TABLE ? tableSize(capacity) : Long.MAX_VALUE;
     boolean hasTable = table < LARGEST_TABLE;
     if (!(preferTable && hasTable)) {
-      long given = hasTable ? Math.max(20_000, table / 2) / NODE : Math.max(0, work.left() / NODE);
-      patience = given;
-      search(0, capacity, 0);
-      work.spend((given - patience) * NODE);
-      if (patience > 0 || !hasTable) {
+      long given = Math.max(20_000, hasTable ? table / 2 : 0) / NODE;
+      if (searched(capacity, given)) {
+        return best;
+      }
+      if (!hasTable) {
+        relaxed = Optional.of(relax(capacity));
+        searched(capacity, Math.max(0, work.left() / NODE));
         return best;
       }
       preferTable = table < 400_000;
@@ -111,12 +116,29 @@ final class Knapsack {
     return best;
   }
 
+  private boolean searched(long capacity, long given) {
+    patience = given;
+    search(0, capacity, 0);
+    work.spend((given - Math.max(0, patience)) * NODE);
+    return patience > 0;
+  }
+
+  private RelaxedKnapsack relax(long capacity) {
+    var relaxation = new RelaxedKnapsack(capacity, candidates);
+    for (int at = candidates - 1; at >= 0; at--) {
+      relaxation.put(at, weight[order[at]], worth[order[at]], most[order[at]]);
+    }
+    work.spend(candidates * 2L * RelaxedKnapsack.GRAINS);
+    return relaxation;
+  }
+
   /** What pieces within a capacity are worth that a search of so many steps finds. */
   long good(long capacity, long steps) {
     taken = new int[weight.length];
     bestTaken = new int[weight.length];
     best = 0;
     found.clear();
+    relaxed = Optional.empty();
     patience = steps;
     search(0, capacity, 0);
     work.spend((steps - Math.max(0, patience)) * NODE);
@@ -142,6 +164,7 @@ final class Knapsack {
     for (int at = from; at < candidates && room >= lightest[at]; at++) {
       if (value + (long) (room * ratio[at]) <= best
           || value + room / lightest[at] * dearest[at] <= best
+          || relaxed.isPresent() && value + relaxed.get().most(at, room) <= best
           || --patience < 0) {
         return;
       }

@@ -307,7 +307,7 @@ final class LinearProgram {
 
   /** Exchanging a basic variable touches the whole inverse, and choosing one every entry. */
   private long pivotWork() {
-    return rows * rows * 5L / 4 + entries * 2 + variables * 2L;
+    return entries * 2 + variables * 2L + rows * 20L;
   }
 
   private End dualMethod() {
@@ -360,19 +360,34 @@ final class LinearProgram {
     }
   }
 
-  /** The row furthest outside its range, or where progress has stalled the first (Bland 1977). */
+  /**
+   * The row outside its range, furthest for the length of its row of the inverse (Forrest and
+   * Goldfarb 1992), or where progress has stalled the first (Bland 1977).
+   */
   private int outside(boolean first) {
     int chosen = -1;
-    double most = TINY;
+    double most = 0;
     for (int r = 0; r < rows; r++) {
       int j = basic[r];
       double outside = Math.max(low[j] - level[r], level[r] - high[j]);
-      if (first ? outside > TINY && (chosen < 0 || j < basic[chosen]) : outside > most) {
-        most = outside;
-        chosen = r;
+      if (outside > TINY) {
+        double score = first ? -j : outside * outside / square(inverse[r]);
+        if (chosen < 0 || score > most) {
+          most = score;
+          chosen = r;
+        }
       }
     }
     return chosen;
+  }
+
+  private double square(double[] row) {
+    double sum = 0;
+    for (int c = 0; c < rows; c++) {
+      sum += row[c] * row[c];
+    }
+    work.spend(rows);
+    return sum;
   }
 
   private End primalMethod() {
@@ -471,18 +486,32 @@ final class LinearProgram {
     level[leaving] = start + step;
     double[] row = inverse[leaving];
     double pivot = column[leaving];
+    int[] at = new int[rows];
+    int size = 0;
     for (int c = 0; c < rows; c++) {
-      row[c] /= pivot;
+      if (row[c] != 0) {
+        row[c] /= pivot;
+        at[size++] = c;
+      }
     }
+    int touched = 0;
     for (int r = 0; r < rows; r++) {
       double factor = column[r];
       if (r != leaving && factor != 0) {
+        touched++;
         double[] other = inverse[r];
-        for (int c = 0; c < rows; c++) {
-          other[c] -= factor * row[c];
+        if (size * 4 < rows) {
+          for (int n = 0; n < size; n++) {
+            other[at[n]] -= factor * row[at[n]];
+          }
+        } else {
+          for (int c = 0; c < rows; c++) {
+            other[c] -= factor * row[c];
+          }
         }
       }
     }
+    work.spend((long) touched * Math.min(rows, size * 4));
     for (int c = 0; c < rows; c++) {
       dual[c] += d * row[c];
     }
