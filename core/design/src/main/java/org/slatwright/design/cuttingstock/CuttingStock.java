@@ -1,6 +1,5 @@
 package org.slatwright.design.cuttingstock;
 
-import java.util.List;
 import java.util.stream.LongStream;
 
 /** Solves cutting stock problems. */
@@ -20,9 +19,9 @@ public final class CuttingStock {
   private final Best best;
   private long bound;
 
-  private CuttingStock(Job job, Effort effort) {
+  private CuttingStock(Job job, Work work) {
     this.job = job;
-    this.work = new Work(effort);
+    this.work = work;
     var first = FirstFit.plan(job);
     this.costs = new ReachableCosts(job, first.cost(job), work);
     this.best = new Best(job, first, costs);
@@ -32,18 +31,25 @@ public final class CuttingStock {
    * The plan that misses the fewest pieces and among those costs least. That it does is proved
    * within the effort wherever it can be, as {@link CuttingSolution#isProved} says.
    *
-   * <p>Sought among plans of one cost, but never proved: fewer stock lengths, and what is left over
-   * gathered in few long rests. Which pieces are missing, when some are, is not chosen. The same
-   * problem has the same plan.
+   * <p>Among plans of one cost that miss nothing it is one with the fewest stock lengths, and among
+   * those one with the longest rest, both sought in a small part of the effort and exact where that
+   * suffices; then the other rests are gathered to be few and long. Which pieces are missing, when
+   * some are, is not chosen. The same problem has the same plan.
    */
   public static CuttingSolution solve(CuttingProblem problem, Effort effort) {
     var job = new Job(problem);
-    if (job.kinds() == 0) {
-      return job.solution(new Plan(List.of()), 0);
-    }
-    var search = new CuttingStock(job, effort);
+    var search = new CuttingStock(job, new Work(effort));
     search.run();
-    return job.solution(Rests.gather(job, search.best.plan()), search.bound);
+    var plan = TieBreaks.settle(job, Rests.gather(job, search.best.plan()));
+    return job.solution(Rests.gather(job, plan), search.bound);
+  }
+
+  /** The same without any choice among plans of one cost. */
+  static CuttingSolution cheapest(CuttingProblem problem, Work work) {
+    var job = new Job(problem);
+    var search = new CuttingStock(job, work);
+    search.run();
+    return job.solution(search.best.plan(), search.bound);
   }
 
   private void run() {
