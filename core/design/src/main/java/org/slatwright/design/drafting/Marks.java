@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Marks in a row, as one says them: {@code F1 to F3, F7}. */
-final class Marks {
+public final class Marks {
 
   private static final Pattern NUMBERED = Pattern.compile("(\\D*)(\\d{1,9})");
   private static final int LEAST = 3;
@@ -14,7 +14,7 @@ final class Marks {
   private Marks() {}
 
   /** In their order; three or more that count on by one are said by the first and the last. */
-  static String of(List<String> marks) {
+  public static String of(List<String> marks) {
     List<String> said = new ArrayList<>();
     for (int i = 0; i < marks.size(); ) {
       int end = i + 1;

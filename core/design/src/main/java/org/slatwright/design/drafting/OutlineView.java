@@ -15,7 +15,7 @@ import org.slatwright.api.model.Point2;
  * @param left where x = 0 of the outlines lies, in mm on the sheet
  * @param bottom where y = 0 lies
  */
-record OutlineView(Scale scale, double left, double bottom) {
+public record OutlineView(Scale scale, double left, double bottom) {
 
   private static final double AXIS_OVERRUN = 1.5;
 
@@ -27,7 +27,8 @@ record OutlineView(Scale scale, double left, double bottom) {
     return bottom + point.y().inMm() * scale.factor();
   }
 
-  List<Figure> figures(Outline outline) {
+  /** Its edges, as visible ones. */
+  public List<Figure> figures(Outline outline) {
     if (outline instanceof Outline.Circle circle) {
       return List.of(
           new Figure.Circle(

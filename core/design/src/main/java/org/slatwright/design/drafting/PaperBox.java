@@ -6,7 +6,7 @@ import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
 
 /** An upright rectangle on the sheet, its sides in mm. */
-record PaperBox(double left, double bottom, double right, double top) {
+public record PaperBox(double left, double bottom, double right, double top) {
 
   double width() {
     return right - left;
@@ -38,11 +38,13 @@ record PaperBox(double left, double bottom, double right, double top) {
         Math.min(top, other.top));
   }
 
-  Figure outline(LineKind line) {
+  /** Its four sides. */
+  public Figure outline(LineKind line) {
     return Strokes.box(left, bottom, right, top, line);
   }
 
-  Figure fill(Figure.Shade shade) {
+  /** Its area. */
+  public Figure fill(Figure.Shade shade) {
     return new Figure.Fill(
         List.of(
             new PaperPoint(left, bottom),

@@ -7,7 +7,7 @@ import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.PaperPoint;
 
 /** Lettering that must stay within a width. */
-final class Paragraph {
+public final class Paragraph {
 
   /** Line spacing over capital height (ISO 3098: at least 1.4 for lower case with descenders). */
   static final double LINE_SPACING = 1.7;
@@ -20,7 +20,7 @@ final class Paragraph {
   private Paragraph() {}
 
   /** The lines that {@code text} breaks into, at spaces, or within a word that is too long. */
-  static List<String> wrap(String text, double height, double width) {
+  public static List<String> wrap(String text, double height, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.strip().split(BREAK)) {
@@ -44,7 +44,7 @@ final class Paragraph {
   }
 
   /** {@code text} on one line, cut short with an ellipsis where it is too long. */
-  static String cut(String text, double height, double width) {
+  public static String cut(String text, double height, double width) {
     if (Lettering.width(text, height) <= width) {
       return text;
     }
@@ -63,7 +63,7 @@ final class Paragraph {
   }
 
   /** Lines one below the other, the first one's capitals ending at {@code top}. */
-  static List<Figure> draw(List<String> lines, double left, double top, double height) {
+  public static List<Figure> draw(List<String> lines, double left, double top, double height) {
     return draw(lines, left, top, height, Figure.Align.START);
   }
 
@@ -79,12 +79,12 @@ final class Paragraph {
   }
 
   /** How high that many lines are, from the top of the capitals to the foot of the last line. */
-  static double heightOf(int lines, double height) {
+  public static double heightOf(int lines, double height) {
     return (lines - 1) * height * LINE_SPACING + height * 1.35;
   }
 
   /** One level line of lettering. */
-  static Figure text(double x, double y, double height, String text, Figure.Align align) {
+  public static Figure text(double x, double y, double height, String text, Figure.Align align) {
     return new Figure.Text(new PaperPoint(x, y), height, text, align, 0);
   }
 

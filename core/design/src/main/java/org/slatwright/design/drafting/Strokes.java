@@ -6,17 +6,17 @@ import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
 
 /** Lines and boxes from coordinates in mm on the sheet. */
-final class Strokes {
+public final class Strokes {
 
   private Strokes() {}
 
   /** One straight line. */
-  static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
+  public static Figure line(double x1, double y1, double x2, double y2, LineKind kind) {
     return Figure.Polyline.line(new PaperPoint(x1, y1), new PaperPoint(x2, y2), kind);
   }
 
   /** The four sides of an upright box. */
-  static Figure box(double left, double bottom, double right, double top, LineKind kind) {
+  public static Figure box(double left, double bottom, double right, double top, LineKind kind) {
     return new Figure.Polyline(
         List.of(
             new PaperPoint(left, bottom),

@@ -1,8 +1,10 @@
 package org.slatwright.design.templates;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.drawing.Templates;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
@@ -21,7 +23,16 @@ public final class FullScale {
     return printing.print(drafts(rack, assembly, jig));
   }
 
-  private static List<Draft> drafts(Rack rack, Assembly assembly, Optional<Jig> jig) {
-    return List.of();
+  /** Every template before it is printed. */
+  static List<Draft> drafts(Rack rack, Assembly assembly, Optional<Jig> jig) {
+    LengthFormat lengths = new LengthFormat(rack.units());
+    List<Draft> drafts = new ArrayList<>(UprightDrilling.of(assembly, lengths));
+    drafts.add(JointWrap.of(assembly, lengths));
+    drafts.addAll(RailEnds.of(assembly, lengths));
+    drafts.addAll(SlatSpacing.of(assembly, lengths));
+    drafts.add(StoryRod.of(assembly, lengths));
+    drafts.add(DepthGauge.of(assembly, jig, lengths));
+    jig.ifPresent(made -> drafts.addAll(PlateTemplate.of(made, lengths)));
+    return List.copyOf(drafts);
   }
 }

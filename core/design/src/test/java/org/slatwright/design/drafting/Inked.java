@@ -12,7 +12,8 @@ import org.slatwright.api.drawing.View;
 /**
  * What lies on a sheet, flat: every text with the room it takes, every straight line, every number.
  */
-record Inked(List<Words> words, List<Figure.Polyline> lines, List<Figure.Dimension> dimensions) {
+public record Inked(
+    List<Words> words, List<Figure.Polyline> lines, List<Figure.Dimension> dimensions) {
 
   /** Descenders reach about a quarter of the capital height below the baseline in this font. */
   private static final double DESCENT = 0.25;
@@ -20,7 +21,14 @@ record Inked(List<Words> words, List<Figure.Polyline> lines, List<Figure.Dimensi
   /**
    * @param room around capitals and descenders
    */
-  record Words(String text, Envelope room, String view) {}
+  public record Words(String text, Envelope room, String view) {}
+
+  /** What lies in one drawing. */
+  public static Inked of(List<Figure> figures) {
+    Inked inked = new Inked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    figures.forEach(figure -> inked.add(figure, ""));
+    return inked;
+  }
 
   static Inked of(Sheet sheet) {
     Inked inked = new Inked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());

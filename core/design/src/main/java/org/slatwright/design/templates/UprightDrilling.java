@@ -1,0 +1,194 @@
+package org.slatwright.design.templates;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.api.model.Assembly;
+import org.slatwright.api.model.Box;
+import org.slatwright.api.model.Extent;
+import org.slatwright.api.model.Group;
+import org.slatwright.api.model.Hole;
+import org.slatwright.api.model.Joint;
+import org.slatwright.api.model.Part;
+import org.slatwright.api.model.Piece;
+import org.slatwright.api.model.Point2;
+import org.slatwright.api.model.Role;
+import org.slatwright.design.templates.printing.Draft;
+
+/**
+ * The drilled face of an upright at its full length, seen from outside with the floor end below:
+ * the face edge is then at the right.
+ */
+final class UprightDrilling {
+
+  private final Assembly assembly;
+  private final LengthFormat lengths;
+  private final Part upright;
+
+  private UprightDrilling(Assembly assembly, LengthFormat lengths, Part upright) {
+    this.assembly = assembly;
+    this.lengths = lengths;
+    this.upright = upright;
+  }
+
+  /** One for each different upright. */
+  static List<Draft> of(Assembly assembly, LengthFormat lengths) {
+    return assembly.parts().stream()
+        .filter(part -> part.role() == Role.UPRIGHT)
+        .map(part -> new UprightDrilling(assembly, lengths, part).draft())
+        .toList();
+  }
+
+  private Draft draft() {
+    return new Strip(
+            "templates/" + upright.mark() + "-drilling",
+            "Drilled face of upright " + upright.mark(),
+            heading(),
+            face(),
+            LineKind.HIDDEN,
+            new Labels(marks()),
+            new Labels(zones()),
+            "floor end",
+            "fold under",
+            use())
+        .draft();
+  }
+
+  private List<String> heading() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Scale 1:1, heights in " + lengths.unit().symbol() + " from the floor end");
+    lines.add("Face side up, floor end below, face edge at the right");
+    upright.holes().stream()
+        .map(hole -> bit(hole) + " through, " + show(hole.across()) + " from the face edge")
+        .distinct()
+        .forEach(lines::add);
+    lines.add("Tinted: where a rail meets the back of it");
+    lines.add("All " + upright.quantity() + " uprights are drilled alike, face side outwards:");
+    frames().map(this::pair).forEach(lines::add);
+    return lines;
+  }
+
+  private String bit(Hole hole) {
+    return "Ø " + show(hole.diameter());
+  }
+
+  private String pair(Group frame) {
+    List<Piece> uprights =
+        frame.pieces().stream().filter(piece -> piece.part() == upright).toList();
+    String pieces =
+        uprights.stream()
+            .map(piece -> piece.id() + (isFront(piece, uprights) ? " front" : " rear"))
+            .collect(Collectors.joining(", "));
+    return new Frames(assembly).name(frame) + ": " + pieces;
+  }
+
+  private static boolean isFront(Piece piece, List<Piece> pair) {
+    return pair.stream()
+        .noneMatch(other -> other.box().low().y().isLessThan(piece.box().low().y()));
+  }
+
+  private Stream<Group> frames() {
+    return new Frames(assembly)
+        .all().stream()
+            .filter(frame -> frame.pieces().stream().anyMatch(piece -> piece.part() == upright));
+  }
+
+  private MarkedFace face() {
+    Length width = upright.shape().width();
+    List<MarkedFace.Spot> spots =
+        upright.holes().stream()
+            .map(
+                hole ->
+                    new MarkedFace.Spot(
+                        new Point2(width.minus(hole.across()), hole.along()),
+                        hole.diameter(),
+                        hole.name()))
+            .toList();
+    List<Extent> rails =
+        joints().stream()
+            .map(
+                joint ->
+                    new Extent(
+                        new Point2(Length.ZERO, underside(joint)), new Point2(width, top(joint))))
+            .toList();
+    return new MarkedFace(width, upright.shape().length(), rails, List.of(), List.of(), spots);
+  }
+
+  private List<Mark> marks() {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(mark("floor end", Length.ZERO));
+    for (Joint joint : joints()) {
+      marks.add(mark("underside", underside(joint)));
+      joint.pins().forEach(pin -> marks.add(hole(pin.uprightHole())));
+      marks.add(mark("top", top(joint)));
+    }
+    marks.add(mark("top end", upright.shape().length()));
+    return marks;
+  }
+
+  private Mark hole(Hole hole) {
+    return mark(hole.name(), hole.along());
+  }
+
+  private Mark mark(String what, Length at) {
+    return new Mark(at, what + " " + lengths.number(at));
+  }
+
+  private List<Mark> zones() {
+    List<Mark> zones = new ArrayList<>();
+    for (Joint joint : joints()) {
+      Length middle = underside(joint).plus(top(joint)).half();
+      zones.add(
+          new Mark(middle, "rail " + joint.rail().part().mark() + ", shelf " + (zones.size() + 1)));
+    }
+    return zones;
+  }
+
+  /** Those of the first of these uprights, from the floor up. */
+  private List<Joint> joints() {
+    Piece first =
+        assembly.pieces().stream()
+            .filter(piece -> piece.part() == upright)
+            .findFirst()
+            .orElseThrow();
+    return assembly.joints().stream().filter(joint -> joint.upright().equals(first)).toList();
+  }
+
+  private static Length underside(Joint joint) {
+    return onUpright(joint, joint.rail().box().low().z());
+  }
+
+  private static Length top(Joint joint) {
+    return onUpright(joint, joint.rail().box().high().z());
+  }
+
+  private static Length onUpright(Joint joint, Length height) {
+    Box standing = joint.upright().box();
+    return height.minus(standing.low().z());
+  }
+
+  private List<String> use() {
+    return List.of(
+        Advice.CHECK,
+        Advice.SAME_DAY,
+        "Join the pages so that the marks of their seams meet, lay a long rule along the face edge,"
+            + " and see that the top end is "
+            + show(upright.shape().length())
+            + " from the floor end.",
+        "Lay the strip on the face side, the floor end flush and the face edge at the right; fold it"
+            + " down over both edges along the dashed lines, and tape it where it cannot shift.",
+        Advice.PRICK,
+        "Use the same strip, the same way up, for every upright: front and rear stand face side"
+            + " outwards, as mirror images of each other, and so do the frames. Then lay all of them"
+            + " side by side, floor ends flush: every mark must run on across them in one line.",
+        Advice.DRILLING);
+  }
+
+  private String show(Length length) {
+    return lengths.withUnit(length);
+  }
+}
