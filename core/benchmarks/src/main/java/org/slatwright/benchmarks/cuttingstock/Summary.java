@@ -52,17 +52,19 @@ record Summary(List<Measured> all) {
   }
 
   private static String reference(List<Attempt> reference) {
+    List<Attempt> planned = reference.stream().filter(a -> a.solution().isPresent()).toList();
     return String.format(
         Locale.ROOT,
         """
-        reference solver: %d plans, %d wrong, said to be proved %d, at the known optimum %d
+        reference solver: %d of %d planned, %d wrong, called proved %d, at the known optimum %d
         %s
         """,
-        count(reference, a -> a.solution().isPresent()),
+        planned.size(),
+        reference.size(),
         count(reference, a -> !a.faults().isEmpty()),
         count(reference, Attempt::isProved),
         count(reference, Attempt::isAtOptimum),
-        times(reference));
+        times(planned));
   }
 
   private static String times(List<Attempt> attempts) {

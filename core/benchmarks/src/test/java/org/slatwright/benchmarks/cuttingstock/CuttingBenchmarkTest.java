@@ -129,7 +129,7 @@ class CuttingBenchmarkTest {
     assertTrue(summary.allRight(), "a wrong plan of the reference's is not ours");
     assertEquals(
         """
-        reference solver: 1 plans, 1 wrong, said to be proved 1, at the known optimum 0
+        reference solver: 1 of 1 planned, 1 wrong, called proved 1, at the known optimum 0
         time: median 2000.0 ms, 95th percentile 2000.0 ms, longest 2000.0 ms, warm
         """,
         summary.text().lines().skip(5).collect(joining("\n", "", "\n")));
@@ -140,7 +140,7 @@ class CuttingBenchmarkTest {
     String file = Files.writeString(folder.resolve("a.jsonl"), ACADEMIC).toString();
     String told = run(0, "--reference", "1", file);
     assertTrue(told.contains("plans checked anew: 1 right, 0 wrong"), told);
-    assertTrue(told.contains("reference solver: 1 plans, 0 wrong, said to be proved 1"), told);
+    assertTrue(told.contains("reference solver: 1 of 1 planned, 0 wrong, called proved 1"), told);
     String wrong =
         Files.writeString(folder.resolve("b.jsonl"), ACADEMIC.replace(":2}\n", ":3}\n")).toString();
     assertTrue(run(1, wrong).contains("wrong: costs less than the known optimum 3"));
