@@ -24,6 +24,7 @@ final class ShelfBuilder {
   private static final Length WALL = Length.mm(1);
 
   private final Rack rack;
+  private final List<ShelfRow> rows;
   private final Grid grid;
   private final PartSet parts;
   private final PieceIds ids;
@@ -33,6 +34,7 @@ final class ShelfBuilder {
   /** With the rails of each frame, each from the floor up. */
   ShelfBuilder(Rack rack, Grid grid, PartSet parts, PieceIds ids, List<List<Piece>> rails) {
     this.rack = rack;
+    this.rows = rack.rows();
     this.grid = grid;
     this.parts = parts;
     this.ids = ids;
@@ -45,7 +47,7 @@ final class ShelfBuilder {
 
   Group build(int shelf) {
     List<Piece> slats = new ArrayList<>();
-    rack.rows().stream().filter(row -> row.shelf() == shelf).forEach(row -> lay(row, slats));
+    rows.stream().filter(row -> row.shelf() == shelf).forEach(row -> lay(row, slats));
     return new Group("shelf-" + (shelf + 1), Group.Kind.SHELF, slats);
   }
 
