@@ -67,13 +67,15 @@ record BoardBar(Losses losses, BoardPlace place, BoardLettering lettering) {
     return figures;
   }
 
-  /** Around the pieces, and beside what is ripped off. */
+  /** Around the pieces; beside what is ripped off, and behind it where the board is cut through. */
   private List<Figure> saw(BoardPlace here, PaperBox whole) {
     double along = losses.kerf().inMm() * here.along();
     double across = losses.kerf().inMm() * here.across();
     return Stream.concat(
             board().cuts().stream().map(cut -> here.box(cut).grown(along, across)),
-            board().offcuts().stream().map(offcut -> here.box(offcut).grown(0, across)))
+            board().offcuts().stream()
+                .map(offcut -> here.box(offcut).grown(0, across))
+                .map(box -> new PaperBox(box.left(), box.bottom(), box.right() + along, box.top())))
         .map(sawn -> sawn.within(whole).fill(Figure.Shade.INK))
         .toList();
   }

@@ -73,9 +73,10 @@ final class BoardDrawing {
     List<Figure> figures = new ArrayList<>(Paragraph.draw(caption, left, top, CAPTION));
     double y = top - Paragraph.heightOf(caption.size(), CAPTION);
     figures.addAll(Paragraph.draw(marks, left, y - 1, LETTERING));
-    figures.addAll(above.figures(left, y - high(marks)));
+    double aboveTop = y - high(marks);
     y = top - aboveBar() - bar.height();
     figures.addAll(bar.figures(left, y));
+    figures.addAll(above.figures(left, aboveTop));
     figures.addAll(below.figures(left, y));
     y -= below.height();
     figures.addAll(between.figures(left, y));

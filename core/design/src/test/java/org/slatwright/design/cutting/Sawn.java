@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
@@ -25,9 +26,9 @@ import org.slatwright.design.sizing.Sizing;
 import org.slatwright.design.takeoff.TakeOff;
 
 /** A rack file, the rack that it asks for, and how that is cut. */
-record Sawn(String yaml, Rack rack, Assembly assembly, CutRack cut) {
+public record Sawn(String yaml, Rack rack, Assembly assembly, CutRack cut) {
 
-  static Sawn of(String yaml, String... settings) {
+  public static Sawn of(String yaml, String... settings) {
     return of(yaml, List.of(settings));
   }
 
@@ -47,8 +48,8 @@ record Sawn(String yaml, Rack rack, Assembly assembly, CutRack cut) {
   }
 
   /** Random racks of stock that is bought, owned, both, or too little. */
-  static Arbitrary<Sawn> any() {
-    return RandomRacks.solvable()
+  public static Arbitrary<Sawn> any() {
+    return onSomePaper(RandomRacks.solvable())
         .flatMap(
             yaml -> {
               Sawn uncut = of(yaml);
@@ -67,10 +68,16 @@ record Sawn(String yaml, Rack rack, Assembly assembly, CutRack cut) {
   }
 
   /** Racks whose slats are as wide as their reclaimed boards. */
-  static Arbitrary<Sawn> ragged() {
-    return RandomRacks.any()
-        .filter(2000, yaml -> yaml.contains("slats: { boards") && isSolvable(yaml))
+  public static Arbitrary<Sawn> ragged() {
+    return onSomePaper(
+            RandomRacks.any()
+                .filter(2000, yaml -> yaml.contains("slats: { boards") && isSolvable(yaml)))
         .map(yaml -> of(yaml));
+  }
+
+  private static Arbitrary<String> onSomePaper(Arbitrary<String> racks) {
+    return Combinators.combine(racks, Arbitraries.of(Paper.values()))
+        .as((yaml, paper) -> yaml + "shop: { paper: " + paper.word() + " }\n");
   }
 
   private static boolean isSolvable(String yaml) {
@@ -146,7 +153,7 @@ record Sawn(String yaml, Rack rack, Assembly assembly, CutRack cut) {
                                     + " }]"));
   }
 
-  CuttingPlan plan() {
+  public CuttingPlan plan() {
     return cut.plan();
   }
 
