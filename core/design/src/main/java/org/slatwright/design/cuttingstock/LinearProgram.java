@@ -36,9 +36,7 @@ final class LinearProgram {
   private final Work work;
 
   private int variables;
-  private int[][] rowsOf = new int[16][];
-  private double[][] valuesOf = new double[16][];
-  private int[] sizeOf = new int[16];
+  private final SparseColumns columns = new SparseColumns();
   private double[] cost = new double[16];
   private double[] low = new double[16];
   private double[] high = new double[16];
@@ -48,10 +46,9 @@ final class LinearProgram {
   private int[] rowVariable = new int[16];
   private int[] basic = new int[16];
   private double[] level = new double[16];
-  private double[][] inverse = new double[16][16];
+  private final BasisInverse inverse = new BasisInverse();
   private double[] dual = new double[16];
   private int pivots;
-  private long entries;
 
   /** After {@link End#IMPOSSIBLE}: multipliers of the rows that show it. */
   private double[] ray = new double[0];
@@ -73,22 +70,19 @@ final class LinearProgram {
   int addRow(double lowest, double highest, int[] members) {
     int row = rows++;
     growRows();
-    double[] bottom = inverse[row];
-    Arrays.fill(bottom, 0);
-    for (int r = 0; r < row; r++) {
-      inverse[r][row] = 0;
-    }
+    inverse.addRow();
+    double[] bottom = inverse.row(row);
     double sum = 0;
     for (int j : members) {
-      enter(j, row, 1);
+      columns.enter(j, row, 1);
       sum += place[j] == LOW ? low[j] : place[j] == HIGH ? high[j] : 0;
     }
     if (members.length > 0) {
       for (int r = 0; r < row; r++) {
-        if (coefficient(basic[r], row) != 0) {
+        if (columns.isIn(basic[r], row)) {
           sum += level[r];
           for (int c = 0; c < row; c++) {
-            bottom[c] += inverse[r][c];
+            bottom[c] += inverse.row(r)[c];
           }
         }
       }
@@ -103,47 +97,21 @@ final class LinearProgram {
     return row;
   }
 
-  private double coefficient(int variable, int row) {
-    for (int e = sizeOf[variable] - 1; e >= 0; e--) {
-      if (rowsOf[variable][e] == row) {
-        return valuesOf[variable][e];
-      }
-    }
-    return 0;
-  }
-
-  private void enter(int variable, int row, double value) {
-    int at = sizeOf[variable]++;
-    if (at == rowsOf[variable].length) {
-      rowsOf[variable] = Arrays.copyOf(rowsOf[variable], at + 4);
-      valuesOf[variable] = Arrays.copyOf(valuesOf[variable], at + 4);
-    }
-    rowsOf[variable][at] = row;
-    valuesOf[variable][at] = value;
-    entries++;
-  }
-
   /** A variable at its lowest; its index. */
   int addVariable(double price, int[] itsRows, double[] values, double lowest, double highest) {
     int j = variables++;
     growVariables();
     cost[j] = price;
-    rowsOf[j] = itsRows;
-    valuesOf[j] = values;
-    sizeOf[j] = itsRows.length;
+    columns.add(itsRows, values);
     low[j] = lowest;
     high[j] = highest;
     place[j] = LOW;
-    entries += itsRows.length;
     return j;
   }
 
   private void growVariables() {
     if (variables > cost.length) {
       int more = cost.length * 2;
-      rowsOf = Arrays.copyOf(rowsOf, more);
-      valuesOf = Arrays.copyOf(valuesOf, more);
-      sizeOf = Arrays.copyOf(sizeOf, more);
       cost = Arrays.copyOf(cost, more);
       low = Arrays.copyOf(low, more);
       high = Arrays.copyOf(high, more);
@@ -158,10 +126,6 @@ final class LinearProgram {
       basic = Arrays.copyOf(basic, more);
       level = Arrays.copyOf(level, more);
       dual = Arrays.copyOf(dual, more);
-      inverse = Arrays.copyOf(inverse, more);
-      for (int r = 0; r < more; r++) {
-        inverse[r] = inverse[r] == null ? new double[more] : Arrays.copyOf(inverse[r], more);
-      }
     }
   }
 
@@ -189,14 +153,8 @@ final class LinearProgram {
   }
 
   private void shift(int variable, double change) {
-    int[] at = rowsOf[variable];
-    double[] values = valuesOf[variable];
     for (int r = 0; r < rows; r++) {
-      double sum = 0;
-      for (int e = 0; e < sizeOf[variable]; e++) {
-        sum += inverse[r][at[e]] * values[e];
-      }
-      level[r] -= sum * change;
+      level[r] -= columns.times(inverse.row(r), variable) * change;
     }
   }
 
@@ -286,34 +244,18 @@ final class LinearProgram {
   }
 
   private double reduced(int variable) {
-    double d = cost[variable];
-    int[] at = rowsOf[variable];
-    double[] values = valuesOf[variable];
-    for (int e = sizeOf[variable] - 1; e >= 0; e--) {
-      d -= dual[at[e]] * values[e];
-    }
-    return d;
+    return cost[variable] - columns.times(dual, variable);
   }
 
-  private double inRow(double[] multipliers, int variable) {
-    double sum = 0;
-    int[] at = rowsOf[variable];
-    double[] values = valuesOf[variable];
-    for (int e = sizeOf[variable] - 1; e >= 0; e--) {
-      sum += multipliers[at[e]] * values[e];
-    }
-    return sum;
-  }
-
-  /** Exchanging a basic variable touches the whole inverse, and choosing one every entry. */
+  /** Choosing a variable looks at every entry; the exchange itself is counted as it is made. */
   private long pivotWork() {
-    return entries * 2 + variables * 2L + rows * 20L;
+    return columns.entries() * 2 + variables * 2L + rows * 20L;
   }
 
   private End dualMethod() {
     int stalled = 0;
     while (true) {
-      if (!work.spend(pivotWork() + entries + variables)) {
+      if (!work.spend(pivotWork() + columns.entries() + variables)) {
         return End.STOPPED;
       }
       int leaving = outside(stalled >= STALLED);
@@ -321,7 +263,7 @@ final class LinearProgram {
         return End.LEAST;
       }
       boolean below = level[leaving] < low[basic[leaving]];
-      double[] row = inverse[leaving];
+      double[] row = inverse.row(leaving);
       int entering = -1;
       double best = Double.POSITIVE_INFINITY;
       double bestPivot = 0;
@@ -329,7 +271,7 @@ final class LinearProgram {
         if (place[j] == BASIC || low[j] == high[j]) {
           continue;
         }
-        double a = inRow(row, j);
+        double a = columns.times(row, j);
         double toward = (place[j] == LOW) == below ? -a : a;
         if (toward > PIVOT) {
           double d = Math.abs(reduced(j));
@@ -371,7 +313,7 @@ final class LinearProgram {
       int j = basic[r];
       double outside = Math.max(low[j] - level[r], level[r] - high[j]);
       if (outside > TINY) {
-        double score = first ? -j : outside * outside / square(inverse[r]);
+        double score = first ? -j : outside * outside / square(inverse.row(r));
         if (chosen < 0 || score > most) {
           most = score;
           chosen = r;
@@ -461,15 +403,8 @@ final class LinearProgram {
 
   private double[] column(int variable) {
     double[] column = new double[rows];
-    int[] at = rowsOf[variable];
-    double[] values = valuesOf[variable];
     for (int r = 0; r < rows; r++) {
-      double[] row = inverse[r];
-      double sum = 0;
-      for (int e = sizeOf[variable] - 1; e >= 0; e--) {
-        sum += row[at[e]] * values[e];
-      }
-      column[r] = sum;
+      column[r] = columns.times(inverse.row(r), variable);
     }
     return column;
   }
@@ -484,34 +419,8 @@ final class LinearProgram {
     place[entering] = BASIC;
     basic[leaving] = entering;
     level[leaving] = start + step;
-    double[] row = inverse[leaving];
-    double pivot = column[leaving];
-    int[] at = new int[rows];
-    int size = 0;
-    for (int c = 0; c < rows; c++) {
-      if (row[c] != 0) {
-        row[c] /= pivot;
-        at[size++] = c;
-      }
-    }
-    int touched = 0;
-    for (int r = 0; r < rows; r++) {
-      double factor = column[r];
-      if (r != leaving && factor != 0) {
-        touched++;
-        double[] other = inverse[r];
-        if (size * 4 < rows) {
-          for (int n = 0; n < size; n++) {
-            other[at[n]] -= factor * row[at[n]];
-          }
-        } else {
-          for (int c = 0; c < rows; c++) {
-            other[c] -= factor * row[c];
-          }
-        }
-      }
-    }
-    work.spend((long) touched * Math.min(rows, size * 4));
+    work.spend(inverse.exchange(leaving, column));
+    double[] row = inverse.row(leaving);
     for (int c = 0; c < rows; c++) {
       dual[c] += d * row[c];
     }
@@ -526,16 +435,14 @@ final class LinearProgram {
     double[] x = values();
     for (int j = 0; j < variables; j++) {
       if (x[j] != 0) {
-        for (int e = 0; e < sizeOf[j]; e++) {
-          sums[rowsOf[j][e]] += valuesOf[j][e] * x[j];
-        }
+        columns.addTo(sums, j, x[j]);
       }
     }
     double off = 0;
     for (double sum : sums) {
       off = Math.max(off, Math.abs(sum));
     }
-    work.spend(entries);
+    work.spend(columns.entries());
     if (off > TINY) {
       rebuild();
     } else {
@@ -552,15 +459,7 @@ final class LinearProgram {
 
   /** Goes back to a basis; rows and variables that were added since are gone. */
   void restore(Basis basis) {
-    for (int j = 0; j < basis.variables; j++) {
-      while (sizeOf[j] > 0 && rowsOf[j][sizeOf[j] - 1] >= basis.rows) {
-        sizeOf[j]--;
-        entries--;
-      }
-    }
-    for (int j = basis.variables; j < variables; j++) {
-      entries -= sizeOf[j];
-    }
+    columns.keep(basis.variables, basis.rows);
     rows = basis.rows;
     variables = basis.variables;
     System.arraycopy(basis.basic, 0, basic, 0, rows);
@@ -572,66 +471,28 @@ final class LinearProgram {
   private void rebuild() {
     double[][] matrix = new double[rows][rows];
     for (int r = 0; r < rows; r++) {
-      int j = basic[r];
-      for (int e = 0; e < sizeOf[j]; e++) {
-        matrix[rowsOf[j][e]][r] = valuesOf[j][e];
-      }
-      Arrays.fill(inverse[r], 0, rows, 0);
-      inverse[r][r] = 1;
-    }
-    for (int c = 0; c < rows; c++) {
-      int best = c;
-      for (int r = c + 1; r < rows; r++) {
-        if (Math.abs(matrix[r][c]) > Math.abs(matrix[best][c])) {
-          best = r;
-        }
-      }
-      swap(matrix, c, best);
-      swap(inverse, c, best);
-      double[] row = matrix[c];
-      double[] side = inverse[c];
-      double pivot = row[c];
-      for (int i = 0; i < rows; i++) {
-        row[i] /= pivot;
-        side[i] /= pivot;
-      }
-      for (int r = 0; r < rows; r++) {
-        double factor = matrix[r][c];
-        if (r != c && factor != 0) {
-          double[] other = matrix[r];
-          double[] otherSide = inverse[r];
-          for (int i = c; i < rows; i++) {
-            other[i] -= factor * row[i];
-          }
-          for (int i = 0; i < rows; i++) {
-            otherSide[i] -= factor * side[i];
-          }
-        }
+      double[] column = new double[rows];
+      columns.addTo(column, basic[r], 1);
+      for (int c = 0; c < rows; c++) {
+        matrix[c][r] = column[c];
       }
     }
+    inverse.invert(matrix);
     work.spend((long) rows * rows * rows / 2);
     Arrays.fill(level, 0, rows, 0);
     double[] fixed = new double[rows];
     for (int j = 0; j < variables; j++) {
       double x = place[j] == BASIC ? 0 : at(j);
       if (x != 0) {
-        for (int e = 0; e < sizeOf[j]; e++) {
-          fixed[rowsOf[j][e]] += valuesOf[j][e] * x;
-        }
+        columns.addTo(fixed, j, x);
       }
     }
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < rows; c++) {
-        level[r] -= inverse[r][c] * fixed[c];
+        level[r] -= inverse.row(r)[c] * fixed[c];
       }
     }
     price();
-  }
-
-  private static void swap(double[][] matrix, int one, int other) {
-    double[] kept = matrix[one];
-    matrix[one] = matrix[other];
-    matrix[other] = kept;
   }
 
   private void price() {
@@ -640,7 +501,7 @@ final class LinearProgram {
       double price = cost[basic[r]];
       if (price != 0) {
         for (int c = 0; c < rows; c++) {
-          dual[c] += price * inverse[r][c];
+          dual[c] += price * inverse.row(r)[c];
         }
       }
     }
