@@ -1,5 +1,7 @@
 package org.slatwright.design.templates;
 
+import org.slatwright.api.measure.LengthFormat;
+
 /** What holds for the use of several templates. */
 final class Advice {
 
@@ -30,4 +32,9 @@ final class Advice {
           + " hands out of the line of the blade.";
 
   private Advice() {}
+
+  /** What the numbers of a template are in. */
+  static String units(LengthFormat lengths) {
+    return lengths.unit().metricOrInch("mm", "inches");
+  }
 }

@@ -56,7 +56,8 @@ final class DepthGauge {
             "Bit depth gauge",
             List.of(
                 "Scale 1:1, for the bit of Ø " + lengths.withUnit(diameter),
-                "In " + lengths.unit().symbol() + " from the corners of its cutting edges"),
+                Advice.units(lengths) + " from the corners of its cutting edges"),
+            Optional.empty(),
             new MarkedFace(width, all, List.of(upright), List.of(bit), List.of(), List.of()),
             LineKind.THIN,
             new Labels(marks),

@@ -20,12 +20,16 @@ final class RowPlaces {
     rows.add(slats);
   }
 
-  /** The marks of what lies at that place in the row: {@code S1, S2}. */
+  /** The marks of what lies at that place in the row: {@code S1 or S2}. */
   String marks(int slat) {
-    return Marks.of(rows.stream().map(row -> row.get(slat).part().mark()).distinct().toList());
+    return rows.stream()
+        .map(row -> row.get(slat).part().mark())
+        .distinct()
+        .sorted()
+        .collect(Collectors.joining(" or "));
   }
 
-  /** {@code shelf 1 to 4: left frame, right frame}. */
+  /** {@code Shelf 1 to 4: left frame, right frame}. */
   List<String> words() {
     Map<List<String>, List<String>> shelves =
         framesByShelf.entrySet().stream()

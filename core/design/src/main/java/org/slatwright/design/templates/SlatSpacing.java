@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -89,6 +90,7 @@ final class SlatSpacing {
             name,
             "Slats on the upper edge of a rail",
             heading(),
+            Optional.empty(),
             face(),
             LineKind.HIDDEN,
             new Labels(marks()),
@@ -154,9 +156,9 @@ final class SlatSpacing {
 
   private List<String> heading() {
     List<String> lines = new ArrayList<>();
-    lines.add("Scale 1:1, in " + lengths.unit().symbol() + " from the front end of the rail");
+    lines.add("Scale 1:1, " + Advice.units(lengths) + " from the front end of the rail");
     lines.add("Seen from above: front below, left side of the rack at the left");
-    lines.add("Tinted: a slat; dashed: a dowel in the rail, which no " + nail + " may meet");
+    lines.add("Tinted: a slat; dashed: a dowel inside the rail");
     lines.addAll(places.words());
     return lines;
   }

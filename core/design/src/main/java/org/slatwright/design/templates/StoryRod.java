@@ -3,6 +3,7 @@ package org.slatwright.design.templates;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.slatwright.api.drawing.LineKind;
@@ -51,8 +52,9 @@ final class StoryRod {
             "templates/story-rod",
             "Story rod",
             List.of(
-                "Scale 1:1, heights in " + lengths.unit().symbol() + " above the floor",
+                "Scale 1:1, heights in " + Advice.units(lengths) + " above the floor",
                 "Tinted: rails and slats"),
+            Optional.empty(),
             face,
             LineKind.THIN,
             new Labels(marks),

@@ -2,6 +2,7 @@ package org.slatwright.design.templates;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
@@ -16,6 +17,7 @@ import org.slatwright.design.templates.printing.Draft;
  *
  * @param name of the template
  * @param heading what is said above, below the title
+ * @param sketch below the heading
  * @param edges of the face at the left and right; dashed where they are to be folded, so that the
  *     strip lies over the work and cannot shift sideways
  * @param marks at the right: heights and their numbers
@@ -27,6 +29,7 @@ record Strip(
     String name,
     String title,
     List<String> heading,
+    Optional<FrameSketch> sketch,
     MarkedFace face,
     LineKind edges,
     Labels marks,
@@ -45,12 +48,13 @@ record Strip(
   private static final double FOOT = 8;
   private static final double FOOT_BASELINE = 2;
   private static final double ABOVE = 2;
+  private static final double SKETCH_LEFT = 4;
 
   Draft draft() {
     PaperPoint corner = new PaperPoint(zones.width(), bottom());
     double right = corner.x() + face.width().inMm();
     double top = corner.y() + face.height().inMm();
-    double height = top + ABOVE + headingBlock().height();
+    double height = top + ABOVE + sketchHeight() + headingBlock().height();
     List<Figure> figures = new ArrayList<>();
     figures.add(Strokes.box(0, 0, width(), height, LineKind.THIN));
     figures.addAll(face.figures(corner));
@@ -63,6 +67,8 @@ record Strip(
     figures.add(footText());
     figures.addAll(names(top));
     figures.addAll(headingBlock().figures(0, height));
+    sketch.ifPresent(
+        drawn -> figures.addAll(drawn.figures(SKETCH_LEFT, top + ABOVE + drawn.height())));
     return new Draft(
         name,
         title,
@@ -82,6 +88,10 @@ record Strip(
   private double width() {
     double wide = zones.width() + face.width().inMm() + marks.width() + NAME_COLUMN;
     return Math.ceil(Math.max(LEAST_WIDTH, wide));
+  }
+
+  private double sketchHeight() {
+    return sketch.map(FrameSketch::height).orElse(0.0);
   }
 
   private Heading headingBlock() {

@@ -1,7 +1,9 @@
 package org.slatwright.design.templates;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slatwright.api.drawing.LineKind;
@@ -48,6 +50,7 @@ final class UprightDrilling {
             "templates/" + upright.mark() + "-drilling",
             "Drilled face of upright " + upright.mark(),
             heading(),
+            Optional.of(sketch()),
             face(),
             LineKind.HIDDEN,
             new Labels(marks()),
@@ -60,15 +63,16 @@ final class UprightDrilling {
 
   private List<String> heading() {
     List<String> lines = new ArrayList<>();
-    lines.add("Scale 1:1, heights in " + lengths.unit().symbol() + " from the floor end");
-    lines.add("Face side up, floor end below, face edge at the right");
+    lines.add("Scale 1:1, heights in " + Advice.units(lengths) + " from the floor end");
+    lines.add("Face side towards you, floor end below, face edge at the right");
     upright.holes().stream()
         .map(hole -> bit(hole) + " through, " + show(hole.across()) + " from the face edge")
         .distinct()
         .forEach(lines::add);
     lines.add("Tinted: where a rail meets the back of it");
-    lines.add("All " + upright.quantity() + " uprights are drilled alike, face side outwards:");
+    lines.add("For all " + upright.quantity() + " uprights:");
     frames().map(this::pair).forEach(lines::add);
+    lines.add("Each frame from above: face sides thick, a triangle on face edges");
     return lines;
   }
 
@@ -95,6 +99,16 @@ final class UprightDrilling {
     return new Frames(assembly)
         .all().stream()
             .filter(frame -> frame.pieces().stream().anyMatch(piece -> piece.part() == upright));
+  }
+
+  /** Of the first frame; the others stand alike. */
+  private FrameSketch sketch() {
+    List<Joint> ends =
+        assembly.joints().stream()
+            .filter(joint -> joint.rail().equals(joints().get(0).rail()))
+            .sorted(Comparator.comparing(joint -> joint.upright().box().low().y()))
+            .toList();
+    return new FrameSketch(ends.get(0), ends.get(ends.size() - 1));
   }
 
   private MarkedFace face() {
@@ -183,8 +197,8 @@ final class UprightDrilling {
             + " down over both edges along the dashed lines, and tape it where it cannot shift.",
         Advice.PRICK,
         "Use the same strip, the same way up, for every upright: front and rear stand face side"
-            + " outwards, as mirror images of each other, and so do the frames. Then lay all of them"
-            + " side by side, floor ends flush: every mark must run on across them in one line.",
+            + " outwards, a rear one being a front one turned about. Then lay all of them side by side,"
+            + " floor ends flush: every mark must run on across them in one line.",
         Advice.DRILLING);
   }
 

@@ -89,6 +89,20 @@ class DraftsTest {
     }
   }
 
+  @Test
+  void manyNailsInNarrowSlatsStayReadable() {
+    Drawn rack =
+        Drawn.example(
+            "seed-trays",
+            "timber.slats.section=18 x 12",
+            "slats.per-shelf=20",
+            "joint.fixing.per-end=6");
+    Draft strip = rack.draft("slat-spacing");
+    assertDrawnWell(strip);
+    double labels = strip.height().minus(rack.rack().rail().length()).inMm();
+    assertTrue(labels > 150, "it grows where labels have no room beside the rail");
+  }
+
   private static void assertDrawnWell(Draft draft) {
     assertFalse(draft.use().isEmpty());
     Envelope room = new Envelope(0, draft.width().inMm(), 0, draft.height().inMm());
@@ -113,6 +127,11 @@ class DraftsTest {
         Envelope around = new Envelope(centre.x(), centre.x(), centre.y(), centre.y());
         around.expandBy(circle.radius());
         assertTrue(room.contains(around), () -> draft.name() + ": a circle is outside");
+        assertTrue(
+            draft.whole().stream()
+                .anyMatch(
+                    disc -> disc.centre().equals(centre) && disc.radiusMm() > circle.radius()),
+            () -> draft.name() + ": a page may end in a hole");
       }
     }
   }
