@@ -60,9 +60,9 @@ public final class Planner {
         quantities,
         made.jig(),
         Patterns.of(assembly, made.jig(), lengths),
-        List.of(),
+        made.solids(),
         findings,
-        Drafting.sheets(rack, assembly, made.jig(), cut.plan(), findings),
+        Drafting.sheets(rack, assembly, made, cut.plan(), findings),
         FullScale.of(rack, assembly, made.jig()));
   }
 

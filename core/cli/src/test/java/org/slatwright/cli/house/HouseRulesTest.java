@@ -49,6 +49,7 @@ class HouseRulesTest {
               "csv", Set.of("org.apache.commons.csv.."),
               "dxf", Set.of(),
               "json", Set.of("com.fasterxml.jackson.core.."),
+              "stl", Set.of(),
               "svg",
                   Set.of(
                       "org.apache.batik..",

@@ -49,6 +49,7 @@ public final class Checks {
           // tools and timber
           new BitReach(),
           JigClearance.RULE,
+          new JigAccuracy(),
           new ClampOpening(),
           new FingerGaps(),
 

@@ -8,7 +8,7 @@ import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
-import org.slatwright.api.plan.Jig;
+import org.slatwright.design.jig.MadeJig;
 import org.slatwright.design.sizing.Rack;
 
 /** Draws the sheets of a plan. */
@@ -22,17 +22,15 @@ public final class Drafting {
    * @param findings worst first; a sheet or more of their own come last
    */
   public static List<Sheet> sheets(
-      Rack rack,
-      Assembly assembly,
-      Optional<Jig> jig,
-      CuttingPlan cutting,
-      List<Finding> findings) {
+      Rack rack, Assembly assembly, MadeJig jig, CuttingPlan cutting, List<Finding> findings) {
     List<SheetDrawing> drawings = new ArrayList<>();
-    jig.ifPresent(
-        made -> {
-          drawings.add(new JigSheet(rack, made));
-          drawings.add(new JigPlatesSheet(rack, made));
-        });
+    jig.jig()
+        .ifPresent(
+            made -> {
+              drawings.add(JigSheet.ofSheet(rack, made));
+              drawings.add(new JigPlatesSheet(rack, made));
+            });
+    jig.offcutJig().ifPresent(made -> drawings.add(JigSheet.ofOffcuts(rack, made)));
     drawings.addAll(CuttingDiagrams.of(rack, cutting));
     drawings.addAll(OrderOfCutting.of(rack, cutting));
     int findingsSheet = 1 + drawings.size() + 1;

@@ -150,13 +150,32 @@ final class JigInPlace implements SheetBlock {
       return figures;
     }
 
-    /** Plates on edge, and what of the cheek stands out from the stack that hides its tabs. */
+    /** Plates on edge, and the cheek over them or, where the stack hides its tabs, beyond it. */
     List<Figure> plates() {
+      Jig.Placed cheek = first(Axis.X);
+      boolean outside = cheek.box().low().x().isLessThan(first(Axis.Y).box().low().x());
+      return outside ? behind(cheek) : beside(cheek);
+    }
+
+    /** The cheek hides the guide; the register stands out from it. */
+    private List<Figure> behind(Jig.Placed cheek) {
+      List<Figure> figures = new ArrayList<>();
+      jig.placed().stream()
+          .filter(plate -> normal(plate) == Axis.Y)
+          .forEach(plate -> figures.add(rectangle(plate.box(), LineKind.HIDDEN)));
+      figures.add(rectangle(cheek.box(), LineKind.VISIBLE));
+      Box pin = first(Axis.Z).box();
+      double radius = onPaper(pin.size(Axis.Z).half());
+      PaperPoint middle = new PaperPoint(x(pin.low().y()) + radius, y(pin.low().z()) + radius);
+      figures.add(new Figure.Circle(middle, radius, LineKind.VISIBLE));
+      return figures;
+    }
+
+    private List<Figure> beside(Jig.Placed cheek) {
       List<Figure> figures = new ArrayList<>();
       jig.placed().stream()
           .filter(plate -> normal(plate) != Axis.X)
-          .forEach(plate -> figures.add(rectangle(plate.box())));
-      Jig.Placed cheek = first(Axis.X);
+          .forEach(plate -> figures.add(rectangle(plate.box(), LineKind.VISIBLE)));
       Length toFace = cheek.box().low().y();
       OutlineView view = new OutlineView(scale, x(toFace), y(cheek.box().low().z()));
       for (Outline.Edge edge : cheek.plate().boundary().edges()) {
@@ -220,13 +239,9 @@ final class JigInPlace implements SheetBlock {
       figures.addAll(Leaders.dotted(x, y - BALLOON, x, leaderEnd));
     }
 
-    private Figure rectangle(Box box) {
+    private Figure rectangle(Box box, LineKind line) {
       return Strokes.box(
-          x(box.low().y()),
-          y(box.low().z()),
-          x(box.high().y()),
-          y(box.high().z()),
-          LineKind.VISIBLE);
+          x(box.low().y()), y(box.low().z()), x(box.high().y()), y(box.high().z()), line);
     }
 
     private Figure label(double x, double y, String text) {

@@ -86,6 +86,31 @@ record Allowances(Unit units) {
     return metricOrInch(Length.mm(20), Length.inches(3, 4));
   }
 
+  /** For the pad of a clamp: those of small bar and C-clamps are about 20 mm across. */
+  Length clampLand() {
+    return metricOrInch(Length.mm(25), Length.inches(1, 1));
+  }
+
+  /** Of the window on the rail line, along the line. */
+  Length windowWidth() {
+    return metricOrInch(Length.mm(16), Length.inches(5, 8));
+  }
+
+  /** Of the window on the rail line, beside the line. */
+  Length windowHeight() {
+    return metricOrInch(Length.mm(6), Length.inches(1, 4));
+  }
+
+  /** By which a printed slot is larger than what goes through it: printed edges swell. */
+  Length printedPlay() {
+    return metricOrInch(Length.mm(4).dividedBy(10), Length.inches(1, 64));
+  }
+
+  /** The wall of a guide bush: a thinner one is pressed out of round. */
+  Length leastBushWall() {
+    return metricOrInch(Length.mm(1), Length.inches(3, 64));
+  }
+
   private Length metricOrInch(Length metric, Length inch) {
     return units.metricOrInch(metric, inch);
   }

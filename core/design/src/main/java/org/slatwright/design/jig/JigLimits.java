@@ -28,7 +28,8 @@ final class JigLimits {
 
   /** What forbids a saddle on this stock before any plate is drawn. */
   List<Finding> onStock() {
-    return Stream.of(railTooWide(), uprightTooShallow(), sheetTooThin(), sheetTooThick())
+    return Stream.of(
+            railTooWide(), uprightTooShallow(), sheetTooThin(), sheetTooThick(), bushTooThin())
         .flatMap(Optional::stream)
         .toList();
   }
@@ -93,6 +94,22 @@ final class JigLimits {
         : Optional.empty();
   }
 
+  private Optional<Finding> bushTooThin() {
+    Length bit = rack.joint().diameter();
+    Length least = bit.plus(allowances.leastBushWall().times(2));
+    return rack.shop()
+        .guideBush()
+        .filter(bush -> bush.isLessThan(least))
+        .flatMap(
+            bush ->
+                warning(
+                    "a guide bush of "
+                        + show(bush)
+                        + " outside leaves no wall around a bit of "
+                        + show(bit),
+                    "a bush of at least " + show(least) + " outside"));
+  }
+
   private Optional<Finding> tooNarrow(Plate plate, Length least) {
     return Webs.of(plate).stream()
         .findFirst()
@@ -120,7 +137,9 @@ final class JigLimits {
         ? "dowels " + show(markedOut(lacking)) + " farther apart, or one dowel a joint"
         : "uprights "
             + show(markedOut(lacking.times(2)))
-            + " wider, thinner dowels, or thinner sheet for the jig";
+            + " wider, thinner dowels"
+            + (rack.shop().guideBush().isPresent() ? ", a thinner guide bush" : "")
+            + ", or thinner sheet for the jig";
   }
 
   /** The least measure of a rule that is enough, not counting what {@link Webs} rounds by. */
@@ -134,7 +153,7 @@ final class JigLimits {
             Finding.Severity.WARNING,
             "jig",
             SUBJECT,
-            "no jig can be made: " + message,
+            "no jig can be cut from sheet: " + message,
             "",
             "",
             advice,

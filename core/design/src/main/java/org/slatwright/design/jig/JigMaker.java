@@ -16,14 +16,18 @@ public final class JigMaker {
     JigLimits limits = new JigLimits(rack);
     List<Finding> onStock = limits.onStock();
     if (!onStock.isEmpty()) {
-      return new MadeJig(Optional.empty(), onStock);
+      return MadeJig.none(OffcutJig.of(rack), onStock);
     }
     Saddle saddle = Saddle.of(rack);
     SaddlePlates plates = SaddlePlates.of(saddle);
     List<Finding> onPlates = limits.onPlates(plates.all(), saddle.web());
     return onPlates.isEmpty()
-        ? new MadeJig(Optional.of(jig(rack, saddle, plates)), List.of())
-        : new MadeJig(Optional.empty(), onPlates);
+        ? new MadeJig(
+            Optional.of(jig(rack, saddle, plates)),
+            new PrintedSaddle(saddle, plates).solids(),
+            OffcutJig.of(rack),
+            List.of())
+        : MadeJig.none(OffcutJig.of(rack), onPlates);
   }
 
   private static Jig jig(Rack rack, Saddle saddle, SaddlePlates plates) {

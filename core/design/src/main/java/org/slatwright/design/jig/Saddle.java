@@ -1,7 +1,11 @@
 package org.slatwright.design.jig;
 
 import java.util.List;
+import java.util.Optional;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.model.Outline;
+import org.slatwright.api.model.Point2;
+import org.slatwright.design.outline.Outlines;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -21,7 +25,9 @@ import org.slatwright.design.sizing.Rack;
  * @param legEnd y where the leg of a cheek ends, beside the upright
  * @param registerStart y of the register's near edge
  * @param registerWidth how far it runs on from there
+ * @param land height of the guide plates above the cheeks, where a clamp bears
  * @param guideDiameter of the guide holes; that of the bit, which runs in them
+ * @param bush outside diameter of the bush that sits in all guide plates but the one on the wood
  * @param holes from the rail edge to the centre of each guide hole, nearest first
  */
 record Saddle(
@@ -37,7 +43,9 @@ record Saddle(
     Length legEnd,
     Length registerStart,
     Length registerWidth,
+    Length land,
     Length guideDiameter,
+    Optional<Length> bush,
     List<Length> holes) {
 
   /** Of guide plates: more slide and shift on one another while they are glued. */
@@ -61,7 +69,8 @@ record Saddle(
     Length diameter = rack.joint().diameter();
     List<Length> holes = belowUpperEdge(rack);
     Length top = sheet.plus(web);
-    Length belowHoles = holes.get(holes.size() - 1).plus(diameter.half()).plus(web).plus(top);
+    Length widest = rack.shop().guideBush().orElse(diameter);
+    Length belowHoles = holes.get(holes.size() - 1).plus(widest.half()).plus(web).plus(top);
     Length tabs = upperTab.plus(lowerTab).plus(allowances.slotPlay().times(2));
     Length height = Length.max(belowHoles, web.times(3).plus(tabs)).snappedUp(allowances.finest());
     return new Saddle(
@@ -77,17 +86,18 @@ record Saddle(
         rack.upright().depth().minus(allowances.glueGap()),
         rack.upright().depth().plus(allowances.glueGap()),
         Length.max(allowances.leastRegisterWidth(), sheet.times(2)),
+        allowances.clampLand(),
         diameter,
+        rack.shop().guideBush(),
         holes);
   }
 
-  /** How many sheets make the least guide depth. */
+  /** How many sheets make the least guide depth; a bush takes one to sit on. */
   static int guidePlates(Rack rack) {
+    Length sheet = rack.shop().jigSheet().thickness();
     Length least = leastGuideDepth(rack.joint().diameter());
-    return Math.toIntExact(
-        least
-            .snappedUp(rack.shop().jigSheet().thickness())
-            .wholeTimes(rack.shop().jigSheet().thickness()));
+    int plates = Math.toIntExact(least.snappedUp(sheet).wholeTimes(sheet));
+    return rack.shop().guideBush().isPresent() ? Math.max(2, plates) : plates;
   }
 
   /** How deep a guide must be to hold a bit of that diameter upright. */
@@ -101,9 +111,35 @@ record Saddle(
     return sheet.times(guidePlates);
   }
 
-  /** Of guide plates and cheeks. */
+  /** Of the cheeks. */
   Length height() {
     return top.minus(bottom);
+  }
+
+  /** Of the guide plates, with the land for a clamp above the cheeks. */
+  Length guideHeight() {
+    return height().plus(land);
+  }
+
+  /** z of the top of the guide plates. */
+  Length guideTop() {
+    return top.plus(land);
+  }
+
+  /**
+   * The window that shows the rail's edge, squared round to the outer face, along its lower side;
+   * in the guide plate as it is cut, about its middle. Empty where the webs beside it would get too
+   * narrow.
+   */
+  Optional<Outline> windowInGuide() {
+    Length width = Length.min(allowances.windowWidth(), inside.minus(web.times(2)));
+    Length height = allowances.windowHeight();
+    Length toHole = holes.get(0).minus(bush.orElse(guideDiameter).half());
+    if (width.isLessThan(height) || toHole.isLessThan(web)) {
+      return Optional.empty();
+    }
+    Length left = guideWidth().minus(width).half().snappedDown(allowances.finest());
+    return Optional.of(Outlines.rectangle(new Point2(left, bottom.negated()), width, height));
   }
 
   /** Of a guide plate, over both slots and the webs outside them. */
@@ -131,7 +167,8 @@ record Saddle(
     return web.plus(allowances.slotPlay()).negated();
   }
 
-  private static List<Length> belowUpperEdge(Rack rack) {
+  /** From the upper edge of the rail down to each hole, nearest first. */
+  static List<Length> belowUpperEdge(Rack rack) {
     return rack.joint().heights().stream()
         .map(height -> rack.rail().height().minus(height))
         .sorted()

@@ -4,6 +4,7 @@ import static org.slatwright.design.outline.Outlines.Corner.round;
 import static org.slatwright.design.outline.Outlines.Corner.sharp;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
@@ -18,56 +19,68 @@ import org.slatwright.design.outline.Outlines;
 import org.slatwright.design.outline.Outlines.Corner;
 
 /**
- * The three plates of a saddle and where each of them stands.
+ * The plates of a saddle and where each of them stands.
  *
  * <p>The tabs of the cheeks go through the whole stack and end flush with it, so nothing stands in
  * the way of the chuck. Their arms carry the register.
+ *
+ * @param seatPlate a guide plate bored for the bush, where there is one; the guide plate on the
+ *     wood is what it sits on
  */
-record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register) {
+record SaddlePlates(
+    Saddle saddle, Plate guidePlate, Plate cheek, Plate register, Optional<Plate> seatPlate) {
 
   static SaddlePlates of(Saddle saddle) {
-    return new SaddlePlates(saddle, guidePlate(saddle), cheek(saddle), register(saddle));
+    int guides = saddle.bush().isPresent() ? 1 : saddle.guidePlates();
+    return new SaddlePlates(
+        saddle,
+        guidePlate(saddle, "J1", "guide plate", guides, saddle.guideDiameter()),
+        cheek(saddle),
+        register(saddle),
+        saddle
+            .bush()
+            .map(bush -> guidePlate(saddle, "J4", "seat plate", saddle.guidePlates() - 1, bush)));
   }
 
   List<Plate> all() {
-    return List.of(guidePlate, cheek, register);
+    return Stream.concat(Stream.of(guidePlate, cheek, register), seatPlate.stream()).toList();
   }
 
   List<Jig.Placed> placed() {
     return Stream.concat(stack(), Stream.concat(cheeks(), Stream.of(placedRegister()))).toList();
   }
 
-  private static Plate guidePlate(Saddle saddle) {
+  private static Plate guidePlate(
+      Saddle saddle, String mark, String name, int quantity, Length bore) {
     Length sheet = saddle.sheet();
     Length left = saddle.web();
     Length right = saddle.guideWidth().minus(saddle.web()).minus(sheet);
     Length play = saddle.allowances().slotPlay();
     Span lower = lowerTab(saddle).longer(play);
     Span upper = upperTab(saddle).longer(play);
-    List<Outline> slots =
+    Stream<Outline> slots =
         Stream.of(lower, upper)
-            .flatMap(span -> Stream.of(left, right).map(x -> slot(x, span, sheet)))
-            .toList();
+            .flatMap(span -> Stream.of(left, right).map(x -> slot(x, span, sheet)));
     return new Plate(
-        "J1",
-        "guide plate",
-        saddle.guidePlates(),
+        mark,
+        name,
+        quantity,
         sheet,
         Outlines.roundedRectangle(
-            saddle.guideWidth(), saddle.height(), saddle.allowances().cornerRadius()),
-        slots,
-        bores(saddle));
+            saddle.guideWidth(), saddle.guideHeight(), saddle.allowances().cornerRadius()),
+        Stream.concat(slots, saddle.windowInGuide().stream()).toList(),
+        bores(saddle, bore));
   }
 
   private static Outline slot(Length x, Span span, Length sheet) {
     return Outlines.rectangle(new Point2(x, span.from()), sheet, span.size());
   }
 
-  private static List<Outline.Circle> bores(Saddle saddle) {
+  private static List<Outline.Circle> bores(Saddle saddle, Length diameter) {
     Length middle = saddle.guideWidth().half();
     return saddle.holes().stream()
         .map(hole -> new Point2(middle, hole.plus(saddle.bottom()).negated()))
-        .map(centre -> new Outline.Circle(centre, saddle.guideDiameter()))
+        .map(centre -> new Outline.Circle(centre, diameter))
         .toList();
   }
 
@@ -138,9 +151,14 @@ record SaddlePlates(Saddle saddle, Plate guidePlate, Plate cheek, Plate register
   private Stream<Jig.Placed> stack() {
     Length left = saddle.guideWidth().half().negated();
     return IntStream.range(0, saddle.guidePlates())
-        .mapToObj(i -> new Point3(left, saddle.sheet().times(-i), saddle.bottom()))
-        .map(corner -> new Placement(corner, Direction.PLUS_X, Direction.PLUS_Z))
-        .map(placement -> new Jig.Placed(guidePlate, placement));
+        .mapToObj(
+            i ->
+                new Jig.Placed(
+                    i == 0 ? guidePlate : seatPlate.orElse(guidePlate),
+                    new Placement(
+                        new Point3(left, saddle.sheet().times(-i), saddle.bottom()),
+                        Direction.PLUS_X,
+                        Direction.PLUS_Z)));
   }
 
   private Stream<Jig.Placed> cheeks() {

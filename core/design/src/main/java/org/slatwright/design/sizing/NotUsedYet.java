@@ -12,7 +12,6 @@ final class NotUsedYet {
               "shop.cutter",
               "serves only to choose the cautions; its kerf or tool is not reckoned with yet"),
           new Key("shop.sheet-size", "is not reckoned with yet"),
-          new Key("shop.guide-bush", "is not reckoned with yet"),
           new Key("shop.print-margin", "is not reckoned with yet"));
 
   private NotUsedYet() {}

@@ -23,6 +23,7 @@ import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
 import org.slatwright.design.framing.Framing;
+import org.slatwright.design.jig.MadeJig;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
 import org.slatwright.design.sizing.Rack;
@@ -41,6 +42,9 @@ class FindingsSheetTest {
       slats: { per-shelf: 3 }
       shop: { paper: %s }
       """;
+
+  private static final MadeJig NO_JIG =
+      new MadeJig(Optional.empty(), List.of(), Optional.empty(), List.of());
 
   private static final String LONG =
       "the slats bend more under the load than looks safe, and more yet when the load stays for"
@@ -236,7 +240,7 @@ class FindingsSheetTest {
       throws RackFileException {
     byte[] file = SEED_CABINET.formatted(title, paper).getBytes(StandardCharsets.UTF_8);
     Rack rack = Sizing.solve(RackFileReader.read(file, "rack.yaml", List.of()));
-    return Drafting.sheets(rack, Framing.frame(rack), Optional.empty(), CuttingPlan.NONE, findings);
+    return Drafting.sheets(rack, Framing.frame(rack), NO_JIG, CuttingPlan.NONE, findings);
   }
 
   /** Of every view, line after line, as it is read. */

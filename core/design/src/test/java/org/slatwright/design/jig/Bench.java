@@ -28,7 +28,8 @@ record Bench(
     Length railHeight,
     Length dowel,
     int dowels,
-    Length sheet) {
+    Length sheet,
+    Optional<Length> bush) {
 
   /** Square stock for uprights and rails alike, one dowel a joint. */
   static Bench square(double side, double dowel, double sheet) {
@@ -45,16 +46,47 @@ record Bench(
 
   /** Stock of a measured section for uprights and rails alike, one dowel a joint. */
   static Bench measured(double width, double depth, double dowel, double sheet) {
-    return new Bench(Unit.MM, mm(width), mm(depth), mm(width), mm(depth), mm(dowel), 1, mm(sheet));
+    return new Bench(
+        Unit.MM,
+        mm(width),
+        mm(depth),
+        mm(width),
+        mm(depth),
+        mm(dowel),
+        1,
+        mm(sheet),
+        Optional.empty());
   }
 
   Bench withRail(double width, double height, int dowelsPerJoint) {
     return new Bench(
-        units, uprightWidth, uprightDepth, mm(width), mm(height), dowel, dowelsPerJoint, sheet);
+        units,
+        uprightWidth,
+        uprightDepth,
+        mm(width),
+        mm(height),
+        dowel,
+        dowelsPerJoint,
+        sheet,
+        bush);
   }
 
   Bench in(Unit unit) {
-    return new Bench(unit, uprightWidth, uprightDepth, railWidth, railHeight, dowel, dowels, sheet);
+    return new Bench(
+        unit, uprightWidth, uprightDepth, railWidth, railHeight, dowel, dowels, sheet, bush);
+  }
+
+  Bench withBush(double outside) {
+    return new Bench(
+        units,
+        uprightWidth,
+        uprightDepth,
+        railWidth,
+        railHeight,
+        dowel,
+        dowels,
+        sheet,
+        Optional.of(mm(outside)));
   }
 
   /** A rack of three shelves from that stock. */
@@ -105,7 +137,7 @@ record Bench(
         new Rack.Shop(
             Optional.empty(),
             new Rack.JigSheet(sheet, Length.mm(600), Length.mm(400)),
-            Optional.empty(),
+            bush,
             Optional.empty(),
             Paper.A4,
             Length.inches(1, 4)),

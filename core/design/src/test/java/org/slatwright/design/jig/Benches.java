@@ -1,5 +1,6 @@
 package org.slatwright.design.jig;
 
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -26,7 +27,13 @@ class Benches extends DomainContextBase {
     return Combinators.combine(width, depth, narrower, height, dowel, Arbitraries.of(1, 2), sheet)
         .as(
             (w, d, less, h, bit, dowels, s) ->
-                new Bench(unit, w, d, w.minus(less), h, bit, dowels, s));
+                new Bench(unit, w, d, w.minus(less), h, bit, dowels, s, bush(bit, h)));
+  }
+
+  /** Half of them with a bush half as thick again as the bit: which, the height decides. */
+  private static Optional<Length> bush(Length bit, Length height) {
+    boolean has = height.wholeTimes(Length.mm(1)) % 2 == 0;
+    return has ? Optional.of(bit.plus(bit.half())) : Optional.empty();
   }
 
   private static Arbitrary<Length> lengths(Unit unit, double from, double to) {

@@ -16,7 +16,7 @@ class JigLimitsTest {
   void aRailWiderThanTheUprightCannotBeStraddled() {
     Finding finding = only(Bench.square(44, 10, 6).withRail(50, 70, 1));
     assertEquals(
-        "no jig can be made: the rail is 50 mm wide, the upright 44 mm: the cheeks cannot straddle"
+        "no jig can be cut from sheet: the rail is 50 mm wide, the upright 44 mm: the cheeks cannot straddle"
             + " both",
         finding.message());
     assertEquals("rails at most 44 mm wide", finding.advice());
@@ -26,7 +26,7 @@ class JigLimitsTest {
   void aSlenderUprightLeavesTooLittleSheetBesideTheGuideHole() {
     Finding finding = only(Bench.square(20, 10, 6));
     assertEquals(
-        "no jig can be made: plate J1 (guide plate) would keep 5.2 mm of sheet between slot and"
+        "no jig can be cut from sheet: plate J1 (guide plate) would keep 5.2 mm of sheet between slot and"
             + " guide hole; it takes 6 mm",
         finding.message());
     assertEquals(
@@ -43,17 +43,26 @@ class JigLimitsTest {
   void twoDowelsMayLieTooCloseForTheirGuideHoles() {
     Finding finding = only(Bench.square(44, 10, 6).withRail(44, 30, 2));
     assertEquals(
-        "no jig can be made: plate J1 (guide plate) would keep 5 mm of sheet between two guide"
+        "no jig can be cut from sheet: plate J1 (guide plate) would keep 5 mm of sheet between two guide"
             + " holes; it takes 6 mm",
         finding.message());
     assertEquals("dowels 1 mm farther apart, or one dowel a joint", finding.advice());
   }
 
   @Test
+  void aBushThinnerThanItsBitAndWallsIsRefused() {
+    Finding finding = only(Bench.square(44, 10, 6).withBush(11));
+    assertEquals(
+        "no jig can be cut from sheet: a guide bush of 11 mm outside leaves no wall around a bit of 10 mm",
+        finding.message());
+    assertEquals("a bush of at least 12 mm outside", finding.advice());
+  }
+
+  @Test
   void thinSheetTakesTooManyGuidePlates() {
     Finding finding = only(Bench.square(44, 12, 2));
     assertEquals(
-        "no jig can be made: a guide 30 mm deep (2 1/2 dowel diameters) takes 15 plates of 2 mm"
+        "no jig can be cut from sheet: a guide 30 mm deep (2 1/2 dowel diameters) takes 15 plates of 2 mm"
             + " sheet; more than 12 do not stay in line",
         finding.message());
     assertEquals("set shop.jig-sheet=3", finding.advice());

@@ -91,11 +91,38 @@ class JigUseTest {
             middle.legEnd(),
             middle.registerStart(),
             middle.registerWidth(),
+            middle.land(),
             middle.guideDiameter(),
+            middle.bush(),
             List.of(Length.mm(20)));
     assertTrue(
         new JigUse(rack, off)
             .steps().stream().anyMatch(step -> step.contains("over the upper edge of the rail")));
+  }
+
+  @Test
+  void aBushIsPressedIntoTheSeatPlates() {
+    Bench bench = Bench.square(44, 10, 6).withBush(15);
+    assertTrue(sentence(bench, "Cut").contains("1 guide plate J1, 4 seat plates J4, 2 cheeks"));
+    assertTrue(
+        sentence(bench, "Push the register")
+            .endsWith(
+                "Press the bush (15 mm outside, at most 24 mm long) into each seat until it bears"
+                    + " on J1."));
+  }
+
+  @Test
+  void theRailLineIsSeenThroughTheWindow() {
+    assertTrue(sentence(Bench.square(44, 10, 6), "Let the glued").contains("Square a pencil line"));
+    assertTrue(sentence(Bench.square(44, 10, 6), "Look through the window").contains("holes"));
+  }
+
+  /** The guide plates end 37 mm above the register's underside: 6 sheet, 6 web, 25 land. */
+  @Test
+  void clampsOnTheFrameStayClearOfTheJig() {
+    assertTrue(
+        sentence(Bench.square(44, 10, 6), "Let the glued frame set")
+            .contains("stays 37 mm clear of every rail along the uprights."));
   }
 
   private static String sentence(Bench bench, String start) {
