@@ -220,11 +220,11 @@ final class JigInPlace implements SheetBlock {
       Jig.Placed register = first(Axis.Z);
       double high = y(top()) + BALLOON + 9.5;
       List<Figure> figures = new ArrayList<>();
-      balloon(figures, guide, middle(guide), high, y(top()) - 1.5);
+      balloon(figures, guide, middle(guide), high, at(middle(guide), y(top()) - 1.5));
       double besideUpright = x(rack.upright().depth()) + BALLOON + 1;
-      balloon(figures, cheek, besideUpright, high, y(top()) - 1.5);
+      balloon(figures, cheek, besideUpright, high, at(onCheek(cheek), topOf(cheek) - 1.5));
       double registerMiddle = Math.max(middle(register), besideUpright + 2 * BALLOON + 2);
-      balloon(figures, register, registerMiddle, high, y(register.box().high().z()) - 1);
+      balloon(figures, register, registerMiddle, high, at(middle(register), topOf(register) - 1));
       return figures;
     }
 
@@ -232,11 +232,25 @@ final class JigInPlace implements SheetBlock {
       return (x(plate.box().low().y()) + x(plate.box().high().y())) / 2;
     }
 
+    /** Beside the upright, and on the cheek even where its balloon is not above it. */
+    private double onCheek(Jig.Placed cheek) {
+      double end = x(cheek.box().high().y());
+      return Math.min(x(rack.upright().depth()) + BALLOON + 1, end - 1);
+    }
+
+    private double topOf(Jig.Placed plate) {
+      return y(plate.box().high().z());
+    }
+
+    private static PaperPoint at(double x, double y) {
+      return new PaperPoint(x, y);
+    }
+
     private void balloon(
-        List<Figure> figures, Jig.Placed plate, double x, double y, double leaderEnd) {
+        List<Figure> figures, Jig.Placed plate, double x, double y, PaperPoint end) {
       figures.add(new Figure.Circle(new PaperPoint(x, y), BALLOON, LineKind.THIN));
       figures.add(label(x, y - LETTERING / 2, plate.plate().mark()));
-      figures.addAll(Leaders.dotted(x, y - BALLOON, x, leaderEnd));
+      figures.addAll(Leaders.dotted(x, y - BALLOON, end.x(), end.y()));
     }
 
     private Figure rectangle(Box box, LineKind line) {
