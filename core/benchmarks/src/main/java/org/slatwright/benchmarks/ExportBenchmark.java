@@ -1,7 +1,6 @@
 package org.slatwright.benchmarks;
 
 import java.io.IOException;
-import java.util.ServiceLoader;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -27,7 +26,7 @@ public class ExportBenchmark {
   @Param public BenchmarkRack rack;
 
   /** How. */
-  @Param({"csv", "dxf", "json", "svg"})
+  @Param({"csv", "dxf", "json", "pdf", "stl", "svg"})
   public String format;
 
   private Plan plan;
@@ -38,12 +37,7 @@ public class ExportBenchmark {
   @Setup
   public void prepare() throws RackFileException {
     plan = rack.plan();
-    exporter =
-        ServiceLoader.load(Exporter.class).stream()
-            .map(ServiceLoader.Provider::get)
-            .filter(found -> found.format().equals(format))
-            .findFirst()
-            .orElseThrow();
+    exporter = Shipped.exporter(format);
     options = OptionValues.defaults(exporter.options());
   }
 

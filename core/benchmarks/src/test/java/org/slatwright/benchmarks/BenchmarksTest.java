@@ -59,6 +59,17 @@ class BenchmarksTest {
     return CuttingStockBenchmark.class.getField("instance").getAnnotation(Param.class).value();
   }
 
+  @Test
+  void aBookHasAsManyPagesAsItSays() throws Exception {
+    BookBenchmark benchmark = new BookBenchmark();
+    benchmark.pages = 12;
+    benchmark.prepare();
+    BookBenchmark.Written written = new BookBenchmark.Written();
+    assertTrue(benchmark.write(written) > 0);
+    assertEquals(12, written.pages);
+    assertTrue(written.bytes > 0);
+  }
+
   static Stream<Arguments> everyExport() throws NoSuchFieldException {
     return measuredFormats().stream()
         .flatMap(

@@ -49,6 +49,7 @@ class HouseRulesTest {
               "csv", Set.of("org.apache.commons.csv.."),
               "dxf", Set.of(),
               "json", Set.of("com.fasterxml.jackson.core.."),
+              "pdf", Set.of("org.apache.fontbox..", "org.apache.pdfbox.."),
               "stl", Set.of(),
               "svg",
                   Set.of(
