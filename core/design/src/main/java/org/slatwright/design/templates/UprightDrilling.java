@@ -194,7 +194,9 @@ final class UprightDrilling {
             + show(upright.shape().length())
             + " from the floor end.",
         "Lay the strip on the face side, the floor end flush and the face edge at the right; fold it"
-            + " down over both edges along the dashed lines, and tape it where it cannot shift.",
+            + " down over both edges along the dashed lines and under the floor end, and tape it"
+            + " where it cannot shift.",
+        "Before the paper comes off, pencil both edges of every rail on the corners of the wood.",
         Advice.PRICK,
         "Use the same strip, the same way up, for every upright: front and rear stand face side"
             + " outwards, a rear one being a front one turned about. Then lay all of them side by side,"

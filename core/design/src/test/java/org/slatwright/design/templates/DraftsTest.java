@@ -1,7 +1,6 @@
 package org.slatwright.design.templates;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -104,7 +103,8 @@ class DraftsTest {
   }
 
   private static void assertDrawnWell(Draft draft) {
-    assertFalse(draft.use().isEmpty());
+    assertEquals(Advice.CHECK, draft.use().get(0));
+    assertTrue(String.join(" ", draft.use()).contains("eye protection"), draft::name);
     Envelope room = new Envelope(0, draft.width().inMm(), 0, draft.height().inMm());
     room.expandBy(ROUNDING);
     Inked inked = Inked.of(draft.figures());

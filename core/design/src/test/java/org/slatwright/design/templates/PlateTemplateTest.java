@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,12 +22,14 @@ import org.slatwright.design.templates.printing.Draft;
 
 class PlateTemplateTest {
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
+  static List<Drawn> examplesAndOneWithABush() throws IOException {
+    List<Drawn> racks = new ArrayList<>(Drawn.examples());
+    racks.add(Drawn.example("seed-trays", "shop.guide-bush=16"));
+    return racks;
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("examplesAndOneWithABush")
   void outlineOpeningsAndBoresAreThoseOfThePlate(Drawn rack) {
     for (Plate plate : rack.jig().orElseThrow().plates()) {
       Ruled sheet = new Ruled(rack.draft(plate.mark()));
@@ -55,7 +58,7 @@ class PlateTemplateTest {
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("examplesAndOneWithABush")
   void theMarkStaysOnThePieceThatIsCutOut(Drawn rack) {
     for (Plate plate : rack.jig().orElseThrow().plates()) {
       Draft draft = rack.draft(plate.mark());
