@@ -10,7 +10,7 @@ import org.slatwright.api.drawing.PaperPoint;
 public final class Paragraph {
 
   /** Line spacing over capital height (ISO 3098: at least 1.4 for lower case with descenders). */
-  static final double LINE_SPACING = 1.7;
+  public static final double LINE_SPACING = 1.7;
 
   private static final String ELLIPSIS = "…";
 
@@ -52,7 +52,7 @@ public final class Paragraph {
   }
 
   /** Wrapped to at most {@code most} lines, the last one cut short where there is more. */
-  static List<String> wrap(String text, double height, double width, int most) {
+  public static List<String> wrap(String text, double height, double width, int most) {
     List<String> lines = wrap(text, height, width);
     if (lines.size() <= most) {
       return lines;
@@ -68,7 +68,7 @@ public final class Paragraph {
   }
 
   /** The same, starting or ending at {@code x}. */
-  static List<Figure> draw(
+  public static List<Figure> draw(
       List<String> lines, double x, double top, double height, Figure.Align align) {
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {

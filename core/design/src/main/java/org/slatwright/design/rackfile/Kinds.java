@@ -52,6 +52,11 @@ final class Kinds {
     return length(Length.ZERO, MOST);
   }
 
+  /** From nothing to 1 in: with more, the rules that prove the scale have no room on a page. */
+  Kind<Length> printMargin() {
+    return length(Length.ZERO, Length.inches(1, 1));
+  }
+
   /** The width of a cut, a bit or a shank: from 0.05 mm. */
   Kind<Length> fineLength() {
     return length(FINEST, MOST);

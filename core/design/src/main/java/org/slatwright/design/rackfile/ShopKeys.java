@@ -47,7 +47,7 @@ record ShopKeys(Kinds kinds, Unit units) {
             shop.optional("guide-bush", kinds.fineLength()),
             shop.value("cutter").flatMap(value -> cutter(value.asGroup(CUTTER))),
             shop.orDefault("paper", Kinds.oneOf(Paper.values(), Paper::word), paper()).value(),
-            shop.orDefault("print-margin", kinds.lengthOrNone(), Length.inches(1, 4)).value());
+            shop.orDefault("print-margin", kinds.printMargin(), Length.inches(1, 4)).value());
     shop.close();
     return read;
   }

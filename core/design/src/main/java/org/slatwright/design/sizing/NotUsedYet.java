@@ -11,8 +11,7 @@ final class NotUsedYet {
           new Key(
               "shop.cutter",
               "serves only to choose the cautions; its kerf or tool is not reckoned with yet"),
-          new Key("shop.sheet-size", "is not reckoned with yet"),
-          new Key("shop.print-margin", "is not reckoned with yet"));
+          new Key("shop.sheet-size", "is not reckoned with yet"));
 
   private NotUsedYet() {}
 

@@ -2,34 +2,32 @@ package org.slatwright.exporter.svg;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.xml.transform.TransformerException;
 import org.slatwright.api.drawing.Figure;
-import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.drawing.View;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Unit;
 import org.w3c.dom.Element;
 
-/** Writes one sheet: walks its views and figures, and has each spelt. */
+/** Writes one drawing: walks its views and figures, and has each spelt. */
 final class SheetWriter {
 
   private static final LengthFormat MILLIMETRES = new LengthFormat(Unit.MM);
 
-  private final Sheet sheet;
+  private final Drawing drawing;
   private final SvgDocument svg;
   private final String width;
   private final String height;
   private final PaperShapes shapes;
   private final SheetLettering lettering;
 
-  SheetWriter(Sheet sheet, LetteringFont font, boolean outlines) {
-    this.sheet = sheet;
+  SheetWriter(Drawing drawing, LetteringFont font, boolean outlines) {
+    this.drawing = drawing;
     this.svg = new SvgDocument();
-    this.width = svg.number(sheet.widthMm());
-    this.height = svg.number(sheet.heightMm());
-    PaperFlip flip = new PaperFlip(sheet.heightMm());
+    this.width = svg.number(drawing.widthMm());
+    this.height = svg.number(drawing.heightMm());
+    PaperFlip flip = new PaperFlip(drawing.heightMm());
     this.shapes = new PaperShapes(flip);
     TextElements texts = new TextElements(svg, flip);
     this.lettering =
@@ -42,7 +40,7 @@ final class SheetWriter {
     addNames(root);
     Element style = svg.add(root, "style");
     addPaper(root);
-    for (View view : sheet.views()) {
+    for (View view : drawing.views()) {
       addView(root, view);
     }
     style.setTextContent(
@@ -50,7 +48,7 @@ final class SheetWriter {
     try {
       return svg.bytes();
     } catch (TransformerException e) {
-      throw new ExportException("sheet " + sheet.name() + " cannot be written as SVG", e);
+      throw new ExportException(drawing.name() + " cannot be written as SVG", e);
     }
   }
 
@@ -65,14 +63,8 @@ final class SheetWriter {
   }
 
   private void addNames(Element root) {
-    String views =
-        sheet.views().stream().map(SheetWriter::inWords).collect(Collectors.joining(", "));
-    svg.setId(svg.addText(root, "title", sheet.title()), "title");
-    svg.setId(svg.addText(root, "desc", views), "desc");
-  }
-
-  private static String inWords(View view) {
-    return view.title() + view.scale().map(scale -> " " + scale).orElse("");
+    svg.setId(svg.addText(root, "title", drawing.title()), "title");
+    svg.setId(svg.addText(root, "desc", drawing.description()), "desc");
   }
 
   private void addPaper(Element root) {

@@ -2,7 +2,7 @@ package org.slatwright.exporter.svg;
 
 import java.io.IOException;
 import java.util.List;
-import org.slatwright.api.drawing.Sheet;
+import java.util.stream.Stream;
 import org.slatwright.api.export.Destination;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.export.ExportOption;
@@ -10,7 +10,10 @@ import org.slatwright.api.export.Exporter;
 import org.slatwright.api.export.OptionValues;
 import org.slatwright.api.plan.Plan;
 
-/** Writes every sheet as one SVG file of its true size. */
+/**
+ * Writes every sheet, every page of templates and every whole template as one SVG file of its true
+ * size.
+ */
 public final class SvgExporter implements Exporter {
 
   private static final ExportOption TEXT =
@@ -27,7 +30,7 @@ public final class SvgExporter implements Exporter {
 
   @Override
   public String description() {
-    return "drawing sheets as SVG, true to size";
+    return "drawing sheets and templates as SVG, true to size";
   }
 
   @Override
@@ -40,10 +43,16 @@ public final class SvgExporter implements Exporter {
       throws ExportException, IOException {
     boolean outlines = options.value(TEXT.name()).equals("outlines");
     try (LetteringFont font = LetteringFont.open()) {
-      for (Sheet sheet : plan.sheets()) {
-        byte[] svg = new SheetWriter(sheet, font, outlines).write();
-        destination.file(sheet.name() + ".svg", out -> out.write(svg));
+      for (Drawing drawing : drawings(plan)) {
+        byte[] svg = new SheetWriter(drawing, font, outlines).write();
+        destination.file(drawing.name() + ".svg", out -> out.write(svg));
       }
     }
+  }
+
+  private static List<Drawing> drawings(Plan plan) {
+    Stream<Drawing> sheets =
+        Stream.concat(plan.sheets().stream(), plan.templates().pages().stream()).map(Drawing::of);
+    return Stream.concat(sheets, plan.templates().whole().stream().map(Drawing::of)).toList();
   }
 }

@@ -1,11 +1,11 @@
 /**
- * Drawing sheets as SVG, one file a sheet, true to size: {@code width="297mm" viewBox="0 0 297 …"},
- * so that one user unit is one millimetre.
+ * Drawing sheets and templates as SVG, one file a sheet, a page or a whole template, true to size:
+ * {@code width="297mm" viewBox="0 0 297 …"}, so that one user unit is one millimetre.
  *
- * <p>{@link org.slatwright.exporter.svg.SvgExporter} opens the font and hands every sheet to {@link
- * org.slatwright.exporter.svg.SheetWriter}, which walks the figures. What it finds is spelt by
- * {@link org.slatwright.exporter.svg.SvgDocument} (elements and shapes, through Apache Batik) and
- * by one of the two kinds of {@link org.slatwright.exporter.svg.SheetLettering}. {@link
+ * <p>{@link org.slatwright.exporter.svg.SvgExporter} opens the font and hands every {@code Drawing}
+ * to {@link org.slatwright.exporter.svg.SheetWriter}, which walks the figures. What it finds is
+ * spelt by {@link org.slatwright.exporter.svg.SvgDocument} (elements and shapes, through Apache
+ * Batik) and by one of the two kinds of {@link org.slatwright.exporter.svg.SheetLettering}. {@link
  * org.slatwright.exporter.svg.PaperFlip} alone knows that the paper's y runs up and SVG's down.
  *
  * <p>The output:

@@ -30,11 +30,15 @@ final class Exported {
 
   /** The file of one sheet, with {@code text} as the option of that name. */
   static byte[] bytes(Sheet sheet, String text) throws ExportException, IOException {
+    return files(planOf(sheet), text).bytes(sheet.name() + ".svg");
+  }
+
+  /** All the files of a plan. */
+  static RecordingDestination files(Plan plan, String text) throws ExportException, IOException {
     SvgExporter exporter = new SvgExporter();
     RecordingDestination destination = new RecordingDestination();
-    exporter.export(
-        planOf(sheet), OptionValues.of(exporter.options(), Map.of("text", text)), destination);
-    return destination.bytes(sheet.name() + ".svg");
+    exporter.export(plan, OptionValues.of(exporter.options(), Map.of("text", text)), destination);
+    return destination;
   }
 
   /** The file of one sheet, read by the JDK's parser, which fetches nothing. */
