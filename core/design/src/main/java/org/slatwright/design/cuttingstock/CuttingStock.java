@@ -82,10 +82,10 @@ public final class CuttingStock {
       return;
     }
     limitCosts(worth, excess, generation.scale);
-    var dive = new Dive(generation, best);
-    int choices = dive.run(-1, 0, work);
+    var dive = new Dive(generation, best, work);
+    int choices = dive.run(-1, 0);
     for (int d = 0; d < Math.min(choices, 10) && !isProved() && !work.isOver(); d++) {
-      dive.run(d, 1, work);
+      dive.run(d, 1);
     }
     if (!isProved()) {
       values.run(MORE_PLANS, bound, work.left() / 5_000 * job.kinds());
@@ -98,7 +98,7 @@ public final class CuttingStock {
         PatternEnumeration.within(job, worth, excess, generation.scale, gap, MOST_PATTERNS, work);
     if (patterns.isEmpty()) {
       for (int d = 0; d < choices * 3 && !isProved() && !work.isOver(); d++) {
-        dive.run(d % choices, 1 + d / choices, work);
+        dive.run(d % choices, 1 + d / choices);
       }
       return;
     }

@@ -1,8 +1,5 @@
 package org.slatwright.design.cuttingstock;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * Plans in whole numbers from the pattern program: cut what the program cuts a whole number of
  * times, or where there is none what it cuts most nearly once, then solve what is left to cut, and
@@ -17,18 +14,15 @@ final class Dive {
   private static final int ROUNDS = 6;
 
   private final ColumnGeneration generation;
-  private final Job job;
   private final Best best;
+  private final Work work;
+  private PartialPlan begun;
 
-  private int[] demand = new int[0];
-  private int[] available = new int[0];
-  private List<Plan.Cut> cuts = new ArrayList<>();
-  private long spent;
-
-  Dive(ColumnGeneration generation, Best best) {
+  Dive(ColumnGeneration generation, Best best, Work work) {
     this.generation = generation;
-    this.job = generation.job;
     this.best = best;
+    this.work = work;
+    this.begun = new PartialPlan(generation.job);
   }
 
   /**
@@ -38,16 +32,10 @@ final class Dive {
    * @param other how many patterns to pass over there
    * @return how many choices there were
    */
-  int run(int departure, int other, Work work) {
-    demand = job.demand.clone();
-    available = job.available.clone();
-    cuts = new ArrayList<>();
-    spent = 0;
+  int run(int departure, int other) {
+    begun = new PartialPlan(generation.job);
     int choices = 0;
-    while (!work.isOver()) {
-      if (isHopeless() || work.isOver()) {
-        return choices;
-      }
+    while (!begun.isDone() && !work.isOver() && !isHopeless() && !work.isOver()) {
       int pass = choices == departure ? other : 0;
       if (!wholes(pass > 0)) {
         choices++;
@@ -55,26 +43,18 @@ final class Dive {
           return choices;
         }
       }
-      var whole = new ArrayList<>(cuts);
-      whole.addAll(FirstFit.plan(job, demand, available));
-      best.offer(Plan.of(whole));
-      boolean done = true;
-      for (int d : demand) {
-        done &= d == 0;
-      }
-      if (done) {
-        return choices;
-      }
+      best.offer(begun.filled());
     }
     return choices;
   }
 
   private boolean isHopeless() {
-    if (spent + generation.guess(demand, available, ROUNDS) - 1e-6 <= best.target()) {
+    double guess = generation.guess(begun.demand(), begun.available(), ROUNDS);
+    if (begun.spent() + guess - 1e-6 <= best.target()) {
       return false;
     }
-    long bound = generation.solve(demand, available, ROUNDS, 0);
-    return spent - Math.floorDiv(-bound, generation.scale) > best.target();
+    long bound = generation.solve(begun.demand(), begun.available(), ROUNDS, 0);
+    return begun.spent() - Math.floorDiv(-bound, generation.scale) > best.target();
   }
 
   private boolean wholes(boolean skip) {
@@ -83,7 +63,7 @@ final class Dive {
     for (int p = 0; p < generation.patterns.size() && !skip; p++) {
       int times = (int) (x[generation.variable(p)] + NEARLY);
       if (times > 0) {
-        any |= cut(generation.patterns.get(p), times);
+        any |= begun.cut(generation.patterns.get(p), times);
       }
     }
     return any;
@@ -92,55 +72,28 @@ final class Dive {
   private boolean mostNearly(int pass) {
     double[] x = generation.program.values();
     boolean[] passed = new boolean[generation.patterns.size()];
-    int chosen = -1;
-    for (int n = 0; n <= pass; n++) {
-      chosen = -1;
-      for (int p = 0; p < passed.length; p++) {
-        double part = fraction(x[generation.variable(p)]);
-        if (part > NEARLY
-            && !passed[p]
-            && (chosen < 0 || part > fraction(x[generation.variable(chosen)]) + NEARLY)) {
-          chosen = p;
-        }
-      }
-      if (chosen < 0) {
-        return false;
-      }
+    int chosen = mostNearly(x, passed);
+    for (int n = 0; n < pass && chosen >= 0; n++) {
       passed[chosen] = true;
+      chosen = mostNearly(x, passed);
     }
-    return cut(generation.patterns.get(chosen), 1);
+    return chosen >= 0 && begun.cut(generation.patterns.get(chosen), 1);
+  }
+
+  private int mostNearly(double[] x, boolean[] passed) {
+    int chosen = -1;
+    double most = 0;
+    for (int p = 0; p < passed.length; p++) {
+      double part = fraction(x[generation.variable(p)]);
+      if (part > NEARLY && !passed[p] && (chosen < 0 || part > most + NEARLY)) {
+        most = part;
+        chosen = p;
+      }
+    }
+    return chosen;
   }
 
   private static double fraction(double x) {
     return x - Math.floor(x + NEARLY);
-  }
-
-  private boolean cut(Pattern pattern, int times) {
-    boolean any = false;
-    if (pattern.stock() == Pattern.MISSING) {
-      int kind = pattern.kinds()[0];
-      int n = Math.min(times, demand[kind]);
-      demand[kind] -= n;
-      spent += job.missingPrice * n;
-      return n > 0;
-    }
-    for (int n = 0; n < times && available[pattern.stock()] > 0; n++) {
-      int[] pieces = new int[job.kinds()];
-      boolean useful = false;
-      for (int e = 0; e < pattern.kinds().length; e++) {
-        int kind = pattern.kinds()[e];
-        pieces[kind] = Math.min(demand[kind], pattern.counts()[e]);
-        demand[kind] -= pieces[kind];
-        useful |= pieces[kind] > 0;
-      }
-      if (!useful) {
-        break;
-      }
-      available[pattern.stock()]--;
-      spent += job.price[pattern.stock()];
-      cuts.add(new Plan.Cut(pattern.stock(), pieces, 1));
-      any = true;
-    }
-    return any;
   }
 }

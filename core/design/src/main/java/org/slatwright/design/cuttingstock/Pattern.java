@@ -58,6 +58,12 @@ record Pattern(int stock, int[] kinds, int[] counts) {
     return stock == MISSING ? most : Math.min(most, job.available[stock]);
   }
 
+  /** Whether it holds a piece of each kind, two pieces where both are one kind. */
+  boolean holds(int one, int other) {
+    int at = Arrays.binarySearch(kinds, one);
+    return at >= 0 && (one == other ? counts[at] > 1 : Arrays.binarySearch(kinds, other) >= 0);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Pattern p
