@@ -3,8 +3,11 @@ package org.slatwright.exporter.svg;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.slatwright.api.drawing.Figure;
@@ -18,6 +21,7 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.design.templates.printing.Draft;
 import org.slatwright.design.templates.printing.Printing;
+import org.slatwright.testkit.Ink;
 
 /** A strip of two metres with a hole near each end, printed, measured and joined. */
 class PrintedStripTest {
@@ -28,16 +32,27 @@ class PrintedStripTest {
   private static final PaperPoint LOW = new PaperPoint(22, 30);
   private static final PaperPoint HIGH = new PaperPoint(22, 1970);
 
+  @TempDir private Path folder;
+
   @ParameterizedTest
-  @EnumSource(names = {"A4", "LETTER"})
-  void theHolesAreAsFarApartAsTheyShouldBeAndEveryPageProvesItsScale(Paper paper) throws Exception {
+  @EnumSource
+  void theHolesOfAStripOnA4AreAsFarApartAsTheyShouldBe(Renderer renderer) throws Exception {
+    assertTrueSize(Paper.A4, renderer);
+  }
+
+  @Test
+  void soTheyAreOnLetter() throws Exception {
+    assertTrueSize(Paper.LETTER, Renderer.LIBRSVG);
+  }
+
+  private void assertTrueSize(Paper paper, Renderer renderer) throws Exception {
     Templates templates =
         new Printing("Stand for potted herbs", Unit.MM, paper, Length.inches(1, 4))
             .print(List.of(strip()));
     List<PaperPoint> found = new ArrayList<>();
     for (int i = 0; i < templates.pages().size(); i++) {
       Sheet page = templates.pages().get(i);
-      Ink ink = Ink.of(Exported.bytes(page, "outlines"));
+      Ink ink = renderer.draw(Exported.bytes(page, "outlines"), folder);
       assertSquare(page, ink);
       for (Template.Tile tile : templates.whole().get(0).tiles()) {
         if (tile.page() == i) {

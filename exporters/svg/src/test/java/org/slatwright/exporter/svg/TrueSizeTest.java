@@ -3,7 +3,6 @@ package org.slatwright.exporter.svg;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -15,7 +14,6 @@ import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.testkit.Ink;
-import org.slatwright.testkit.OutsideTool;
 
 /**
  * A sheet drawn at 600 dots an inch by librsvg, a reader outside the project, and measured. Bounds
@@ -23,7 +21,6 @@ import org.slatwright.testkit.OutsideTool;
  */
 class TrueSizeTest {
 
-  private static final int DOTS_PER_INCH = 600;
   private static final double BOUND = 0.05;
   private static final String LETTERS = "HHHH";
   private static final double CAPITALS = 10;
@@ -35,7 +32,7 @@ class TrueSizeTest {
   @BeforeAll
   static void draw() throws ExportException, IOException, InterruptedException {
     ink =
-        drawn(
+        Renderer.LIBRSVG.draw(
             Exported.bytes(
                 FigureSheet.of(
                     line(20, 100, 120, 100),
@@ -45,7 +42,8 @@ class TrueSizeTest {
                     letters(150, 180, Align.MIDDLE, 0),
                     letters(280, 180, Align.END, 0),
                     letters(30, 20, Align.START, 90)),
-                "outlines"));
+                "outlines"),
+            folder);
   }
 
   @Test
@@ -102,17 +100,6 @@ class TrueSizeTest {
     assertEquals(30, letters.right(), BOUND);
     assertEquals(30 - CAPITALS, letters.left(), BOUND);
     assertEquals(20 + WIDTH / 2, (letters.bottom() + letters.top()) / 2, BOUND);
-  }
-
-  /** As rsvg-convert draws it, or skips the test where that is missing. */
-  private static Ink drawn(byte[] svg) throws IOException, InterruptedException {
-    OutsideTool rsvg = OutsideTool.thatRuns("rsvg-convert", "--version");
-    Path file = folder.resolve("sheet.svg");
-    Path picture = folder.resolve("sheet.png");
-    Files.write(file, svg);
-    String dots = Integer.toString(DOTS_PER_INCH);
-    rsvg.run("-d", dots, "-p", dots, "-o", picture.toString(), file.toString());
-    return Ink.read(picture, DOTS_PER_INCH);
   }
 
   private static double middle(Ink.Extent extent) {

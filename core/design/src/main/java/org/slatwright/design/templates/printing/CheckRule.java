@@ -9,21 +9,17 @@ import org.slatwright.design.drafting.Paragraph;
 import org.slatwright.design.drafting.Strokes;
 
 /**
- * A rule to hold a steel rule against: millimetres on its upper side, inches on its lower. The
- * tolerance is half a millimetre either way, as closely as a maker reads a steel rule (common
- * practice, no source).
- *
- * @param millimetres how many, in tens
- * @param inches how many
+ * A rule of 150 mm and 6 in to hold a steel rule against: millimetres on its upper side, inches on
+ * its lower. The tolerance is half a millimetre either way, as closely as a maker reads a steel
+ * rule (common practice, no source).
  */
-record CheckRule(int millimetres, int inches) {
-
-  static final CheckRule LONG = new CheckRule(150, 6);
-  static final CheckRule SHORT = new CheckRule(100, 4);
+final class CheckRule {
 
   /** Across, both scales with their numbers. */
   static final double THICKNESS_MM = 11.9;
 
+  private static final int MILLIMETRES = 150;
+  private static final int INCHES = 6;
   private static final double INCH = Length.inches(1, 1).inMm();
   private static final int EIGHTHS = 8;
   private static final double MIDDLE = 6.2;
@@ -34,34 +30,27 @@ record CheckRule(int millimetres, int inches) {
   /** Before the zero, so that its number has room. */
   private static final double LEAD = 1;
 
-  private static final double TO_WORDS = 3;
-  private static final double WORDS = 16;
-
-  /** From end to end with all its words, in mm. */
-  double overallMm() {
-    return LEAD + inches * INCH + TO_WORDS + WORDS;
-  }
+  private CheckRule() {}
 
   /** Drawn to the right from its lower left corner. */
-  List<Figure> figures() {
+  static List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
-    figures.add(Strokes.line(LEAD, MIDDLE, LEAD + inches * INCH, MIDDLE, LineKind.THIN));
-    for (int i = 0; i <= millimetres; i++) {
-      figures.add(tick(i, i % 10 == 0 ? LONGEST_TICK : i % 5 == 0 ? 2.2 : 1.5));
+    figures.add(Strokes.line(LEAD, MIDDLE, LEAD + INCHES * INCH, MIDDLE, LineKind.THIN));
+    for (int i = 0; i <= MILLIMETRES; i++) {
+      figures.add(tick(i, LONGEST_TICK - (i % 5 == 0 ? 0 : 0.7) - (i % 10 == 0 ? 0 : 0.8)));
     }
-    for (int i = 0; i <= inches * EIGHTHS; i++) {
-      double length = i % EIGHTHS == 0 ? LONGEST_TICK : i % 4 == 0 ? 2.2 : i % 2 == 0 ? 1.8 : 1.3;
-      figures.add(tick(i * INCH / EIGHTHS, -length));
+    for (int i = 0; i <= INCHES * EIGHTHS; i++) {
+      int halvings = Math.min(Integer.numberOfTrailingZeros(i), 3);
+      figures.add(tick(i * INCH / EIGHTHS, -LONGEST_TICK + 0.6 * (3 - halvings)));
     }
-    for (int i = 0; i <= millimetres; i += 10) {
+    for (int i = 0; i <= MILLIMETRES; i += 10) {
       figures.add(number(i, i, upper()));
     }
-    for (int i = 0; i <= inches; i++) {
+    for (int i = 0; i <= INCHES; i++) {
       figures.add(number(i, i * INCH, lower()));
     }
-    double words = LEAD + inches * INCH + TO_WORDS;
-    figures.add(words(words, upper(), millimetres + " ± 0.5 mm"));
-    figures.add(words(words, lower(), inches + " ± 1/64\""));
+    figures.add(words(0.5, MILLIMETRES + " ± 0.5 mm"));
+    figures.add(words(1.5, INCHES + " ± 1/64\""));
     return figures;
   }
 
@@ -82,7 +71,8 @@ record CheckRule(int millimetres, int inches) {
     return Paragraph.text(LEAD + at, baseline, HEIGHT, digits, Figure.Align.MIDDLE);
   }
 
-  private static Figure words(double left, double baseline, String words) {
-    return Paragraph.text(left, baseline, HEIGHT, words, Figure.Align.START);
+  /** Between two numbers of the lower side. */
+  private static Figure words(double inch, String words) {
+    return Paragraph.text(LEAD + inch * INCH, lower(), HEIGHT, words, Figure.Align.MIDDLE);
   }
 }

@@ -13,7 +13,7 @@ import org.slatwright.design.drafting.Strokes;
  * A square to measure both ways and across its corners, with what to do when it measures otherwise
  * written in it: 50 mm, or 2 in where the maker measures in inches.
  */
-record CheckSquare(Unit units, CheckRule rule) {
+record CheckSquare(Unit units) {
 
   /** The side of the larger one. */
   static final double MOST_MM = Length.inches(2, 1).inMm();
@@ -45,11 +45,10 @@ record CheckSquare(Unit units, CheckRule rule) {
         units == Unit.MM
             ? "50 mm (1 31/32\") ± 0.25 mm each way, 70.7 mm across the corners."
             : "2\" (50.8 mm) ± 1/64\" each way, 2 53/64\" across the corners.";
-    String shown = units == Unit.MM ? rule.millimetres() + " mm" : rule.inches() + "\"";
     return List.of(
         "Measure this square: " + square,
-        "Measure the rules both ways: " + shown + " each.",
+        "Measure both rules: 150 mm, or 6\", each.",
         "If they measure otherwise, the printer has scaled the page. Print again at 100 %; if that"
-            + " does not help, give what they measured to the export's printed-length option.");
+            + " does not help, give what 150 mm measured to the export's printed-length option.");
   }
 }

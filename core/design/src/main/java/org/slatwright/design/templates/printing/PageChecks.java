@@ -11,8 +11,7 @@ import org.slatwright.api.measure.Unit;
 record PageChecks(PageLayout layout, Unit units) {
 
   View view() {
-    CheckRule rule = layout.rule();
-    CheckSquare square = new CheckSquare(units, rule);
+    CheckSquare square = new CheckSquare(units);
     PaperPoint across = new PaperPoint(layout.foot().left(), layout.foot().bottom());
     PaperPoint up = new PaperPoint(layout.side().right(), layout.side().bottom());
     PaperPoint corner = new PaperPoint(layout.corner().left(), layout.corner().bottom());
@@ -21,8 +20,8 @@ record PageChecks(PageLayout layout, Unit units) {
         "Rules and a square to check the scale by",
         Optional.empty(),
         List.of(
-            cluster("check-rule-across", "check rule across", across, false, rule.figures()),
-            cluster("check-rule-up", "check rule up", up, true, rule.figures()),
+            cluster("check-rule-across", "check rule across", across, false, CheckRule.figures()),
+            cluster("check-rule-up", "check rule up", up, true, CheckRule.figures()),
             cluster("check-square", "check square", corner, false, square.figures())));
   }
 

@@ -62,10 +62,4 @@ record PageLayout(PaperBox paper, PaperBox live) {
   PaperBox area() {
     return new PaperBox(live.left(), corner().top() + AIR, side().left() - 2 * GAP, side().top());
   }
-
-  /** The longest check rule that has room both ways. */
-  CheckRule rule() {
-    double most = Math.min(side().height(), foot().width());
-    return CheckRule.LONG.overallMm() <= most ? CheckRule.LONG : CheckRule.SHORT;
-  }
 }
