@@ -69,21 +69,24 @@ final class JointWrap {
 
   /** Of the upright, from the underside of the rail to its top. */
   private MarkedFace face() {
-    Length floor = joint.upright().box().low().z();
-    Length underside = joint.rail().box().low().z().minus(floor);
     List<MarkedFace.Spot> spots =
         joint.pins().stream()
             .map(Joint.Pin::uprightHole)
             .map(
                 hole ->
                     new MarkedFace.Spot(
-                        new Point2(
-                            upright.width().minus(hole.across()), hole.along().minus(underside)),
+                        new Point2(upright.width().minus(hole.across()), aboveUnderside(hole)),
                         hole.diameter(),
                         number(hole)))
             .toList();
-    Extent meeting = new Extent(Point2.ORIGIN, new Point2(upright.width(), rail()));
+    Extent whole = new RailOnUpright(joint).extent();
+    Extent meeting =
+        new Extent(new Point2(whole.low().x(), Length.ZERO), new Point2(whole.high().x(), rail()));
     return new MarkedFace(upright.width(), rail(), List.of(meeting), List.of(), List.of(), spots);
+  }
+
+  private Length aboveUnderside(Hole hole) {
+    return hole.along().minus(new RailOnUpright(joint).underside());
   }
 
   /** Counted from the underside of the rail, since the letters differ from joint to joint. */
@@ -128,8 +131,6 @@ final class JointWrap {
             + ", rail "
             + show(rail())
             + " high");
-    Length floor = joint.upright().box().low().z();
-    Length underside = joint.rail().box().low().z().minus(floor);
     for (Joint.Pin pin : joint.pins()) {
       Hole hole = pin.uprightHole();
       lines.add(
@@ -137,7 +138,7 @@ final class JointWrap {
               + ": Ø "
               + show(hole.diameter())
               + ", "
-              + show(hole.along().minus(underside))
+              + show(aboveUnderside(hole))
               + " above the underside of the rail");
     }
     lines.add(

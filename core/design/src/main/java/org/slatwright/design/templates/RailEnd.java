@@ -101,6 +101,13 @@ final class RailEnd {
     figures.addAll(outline(corner, right, top));
     Labels.Side side = faceSideRight() ? Labels.Side.RIGHT : Labels.Side.LEFT;
     figures.addAll(heights.figures(side, fold, corner.y(), corner.y(), top));
+    figures.addAll(words(at, corner, right, top));
+    return figures;
+  }
+
+  /** What each face is called, and where the holes lie across the face edge. */
+  private List<Figure> words(PaperPoint at, PaperPoint corner, double right, double top) {
+    List<Figure> figures = new ArrayList<>();
     for (MarkedFace.Spot spot : face().spots()) {
       double x = corner.x() + spot.centre().x().inMm();
       figures.add(Strokes.line(x, corner.y(), x, corner.y() - TICK, LineKind.THIN));

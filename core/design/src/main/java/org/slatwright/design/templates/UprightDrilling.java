@@ -10,8 +10,6 @@ import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
-import org.slatwright.api.model.Box;
-import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Group;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Joint;
@@ -105,7 +103,7 @@ final class UprightDrilling {
   private FrameSketch sketch() {
     List<Joint> ends =
         assembly.joints().stream()
-            .filter(joint -> joint.rail().equals(joints().get(0).rail()))
+            .filter(joint -> joint.rail().equals(rails().get(0).joint().rail()))
             .sorted(Comparator.comparing(joint -> joint.upright().box().low().y()))
             .toList();
     return new FrameSketch(ends.get(0), ends.get(ends.size() - 1));
@@ -122,23 +120,22 @@ final class UprightDrilling {
                         hole.diameter(),
                         hole.name()))
             .toList();
-    List<Extent> rails =
-        joints().stream()
-            .map(
-                joint ->
-                    new Extent(
-                        new Point2(Length.ZERO, underside(joint)), new Point2(width, top(joint))))
-            .toList();
-    return new MarkedFace(width, upright.shape().length(), rails, List.of(), List.of(), spots);
+    return new MarkedFace(
+        width,
+        upright.shape().length(),
+        rails().stream().map(RailOnUpright::extent).toList(),
+        List.of(),
+        rails().stream().flatMap(rail -> Stream.of(rail.underside(), rail.top())).toList(),
+        spots);
   }
 
   private List<Mark> marks() {
     List<Mark> marks = new ArrayList<>();
     marks.add(mark("floor end", Length.ZERO));
-    for (Joint joint : joints()) {
-      marks.add(mark("underside", underside(joint)));
-      joint.pins().forEach(pin -> marks.add(hole(pin.uprightHole())));
-      marks.add(mark("top", top(joint)));
+    for (RailOnUpright rail : rails()) {
+      marks.add(mark("underside", rail.underside()));
+      rail.joint().pins().forEach(pin -> marks.add(hole(pin.uprightHole())));
+      marks.add(mark("top", rail.top()));
     }
     marks.add(mark("top end", upright.shape().length()));
     return marks;
@@ -154,35 +151,25 @@ final class UprightDrilling {
 
   private List<Mark> zones() {
     List<Mark> zones = new ArrayList<>();
-    for (Joint joint : joints()) {
-      Length middle = underside(joint).plus(top(joint)).half();
-      zones.add(
-          new Mark(middle, "rail " + joint.rail().part().mark() + ", shelf " + (zones.size() + 1)));
+    for (RailOnUpright rail : rails()) {
+      String mark = rail.joint().rail().part().mark();
+      Length middle = rail.underside().plus(rail.top()).half();
+      zones.add(new Mark(middle, "rail " + mark + ", shelf " + (zones.size() + 1)));
     }
     return zones;
   }
 
   /** Those of the first of these uprights, from the floor up. */
-  private List<Joint> joints() {
+  private List<RailOnUpright> rails() {
     Piece first =
         assembly.pieces().stream()
             .filter(piece -> piece.part() == upright)
             .findFirst()
             .orElseThrow();
-    return assembly.joints().stream().filter(joint -> joint.upright().equals(first)).toList();
-  }
-
-  private static Length underside(Joint joint) {
-    return onUpright(joint, joint.rail().box().low().z());
-  }
-
-  private static Length top(Joint joint) {
-    return onUpright(joint, joint.rail().box().high().z());
-  }
-
-  private static Length onUpright(Joint joint, Length height) {
-    Box standing = joint.upright().box();
-    return height.minus(standing.low().z());
+    return assembly.joints().stream()
+        .filter(joint -> joint.upright().equals(first))
+        .map(RailOnUpright::new)
+        .toList();
   }
 
   private List<String> use() {

@@ -74,15 +74,16 @@ class UprightDrillingTest {
     assertEquals(2, strip.folds().size());
     double left = strip.folds().get(0);
     double right = strip.folds().get(1);
-    List<Double> ends = strip.levels(left, right);
-    assertEquals(2, ends.size());
-    double floor = ends.get(0);
+    List<Double> levels = strip.levels(left, right);
+    double floor = levels.get(0);
+    double top = levels.get(levels.size() - 1);
     for (Piece upright : rack.assembly().pieces(Role.UPRIGHT)) {
       Box box = upright.box();
       assertEquals(box.high().x().minus(box.low().x()).inMm(), right - left, Ruled.EXACT);
-      assertEquals(box.high().z().inMm(), ends.get(1) - floor, Ruled.EXACT);
+      assertEquals(box.high().z().inMm(), top - floor, Ruled.EXACT);
       assertHoles(strip, upright, left, floor);
-      assertRails(strip, rails(rack, upright), left, right, floor);
+      assertRails(strip, rails(rack, upright), upright, left, floor);
+      assertRailEdges(levels, rails(rack, upright), floor);
       for (Hole hole : upright.part().holes()) {
         Length height = upright.bore(hole).mouth().z();
         assertTrue(strip.texts().contains(hole.name() + " " + rack.lengths().number(height)));
@@ -110,17 +111,38 @@ class UprightDrillingTest {
         : box.high().x().minus(bore.mouth().x()).inMm();
   }
 
+  /** What is tinted is where they lie against the back of the upright. */
   private static void assertRails(
-      Ruled strip, List<Box> rails, double left, double right, double floor) {
+      Ruled strip, List<Box> rails, Piece upright, double left, double floor) {
     List<Envelope> boxes =
         strip.boxes().stream()
-            .filter(box -> Ruled.near(box.getMinX(), left) && Ruled.near(box.getMaxX(), right))
+            .filter(
+                box ->
+                    box.getMinX() > left - Ruled.EXACT && box.getMinY() < floor + height(upright))
             .toList();
     assertEquals(rails.size(), boxes.size());
     for (int i = 0; i < rails.size(); i++) {
+      double width = rails.get(i).high().x().minus(rails.get(i).low().x()).inMm();
+      double onFace = Math.min(width, upright.part().shape().width().inMm());
+      assertEquals(onFace, boxes.get(i).getWidth(), Ruled.EXACT);
+      double beside = (upright.part().shape().width().inMm() - onFace) / 2;
+      assertEquals(beside, boxes.get(i).getMinX() - left, 2 * Ruled.EXACT, "in the middle");
       assertEquals(rails.get(i).low().z().inMm(), boxes.get(i).getMinY() - floor, Ruled.EXACT);
       assertEquals(rails.get(i).high().z().inMm(), boxes.get(i).getMaxY() - floor, Ruled.EXACT);
     }
+  }
+
+  /** They run over the whole face, to be pencilled at its edges. */
+  private static void assertRailEdges(List<Double> levels, List<Box> rails, double floor) {
+    for (Box rail : rails) {
+      for (Length edge : List.of(rail.low().z(), rail.high().z())) {
+        assertTrue(levels.stream().anyMatch(y -> Ruled.near(y - floor, edge.inMm())));
+      }
+    }
+  }
+
+  private static double height(Piece upright) {
+    return upright.part().shape().length().inMm();
   }
 
   private static List<Box> rails(Drawn rack, Piece upright) {
