@@ -16,6 +16,7 @@ import org.slatwright.design.framing.CutList;
 import org.slatwright.design.framing.Framing;
 import org.slatwright.design.jig.JigMaker;
 import org.slatwright.design.jig.MadeJig;
+import org.slatwright.design.machining.MadePatterns;
 import org.slatwright.design.machining.Patterns;
 import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
@@ -41,6 +42,7 @@ public final class Planner {
     LengthFormat lengths = new LengthFormat(rack.units());
     MadeJig made = JigMaker.make(rack);
     Quantities quantities = TakeOff.of(assembly, rack);
+    MadePatterns patterns = Patterns.of(rack.shop(), rack.units(), assembly, made.jig());
     CutRack cut = Cutting.plan(rack, assembly, quantities);
     List<Finding> findings =
         worstFirst(
@@ -48,6 +50,7 @@ public final class Planner {
                 rack.notes(),
                 cut.findings(),
                 made.findings(),
+                patterns.findings(),
                 Checks.of(new Design(rack, assembly, quantities, made.jig()))));
     return new Plan(
         rack.title(),
@@ -59,7 +62,7 @@ public final class Planner {
         cut.plan(),
         quantities,
         made.jig(),
-        Patterns.of(assembly, made.jig(), lengths),
+        patterns.patterns(),
         made.solids(),
         findings,
         Drafting.sheets(rack, assembly, made, cut.plan(), findings),

@@ -13,6 +13,9 @@ import org.slatwright.api.plan.Pattern;
  */
 record LabelBlock(List<String> lines) {
 
+  /** Said wherever something is cut free, or one would have to guess. */
+  static final String NOMINAL = "nominal size, no cutter compensation";
+
   private static final Length CAPITALS = Length.mm(5);
   private static final Length LINE_PITCH = Length.mm(8);
 

@@ -45,7 +45,6 @@ public final class Sizing {
     fixing = slat.flatMap(s -> FixingRule.choose(sheet, rail, s, diameter()));
     dowel.map(DowelChain::length).ifPresent(new LongestStock(sheet)::checkDowels);
     checkBoards();
-    NotUsedYet.tell(sheet);
   }
 
   /**

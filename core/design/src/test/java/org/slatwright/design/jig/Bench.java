@@ -20,7 +20,7 @@ import org.slatwright.design.wood.Timber;
  * @param dowels per joint; two lie about a quarter of the rail's height from its edges, their
  *     distance a multiple of the increment
  */
-record Bench(
+public record Bench(
     Unit units,
     Length uprightWidth,
     Length uprightDepth,
@@ -32,7 +32,7 @@ record Bench(
     Optional<Length> bush) {
 
   /** Square stock for uprights and rails alike, one dowel a joint. */
-  static Bench square(double side, double dowel, double sheet) {
+  public static Bench square(double side, double dowel, double sheet) {
     return measured(side, side, dowel, sheet);
   }
 
@@ -90,7 +90,7 @@ record Bench(
   }
 
   /** A rack of three shelves from that stock. */
-  Rack rack() {
+  public Rack rack() {
     Length slat = Length.mm(18);
     Length opening = Length.mm(300);
     Length foot = Length.mm(100);

@@ -10,10 +10,10 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
 
 /** Stock as it is measured at a bench: to the tenth of a millimetre or the 64th of an inch. */
-class Benches extends DomainContextBase {
+public class Benches extends DomainContextBase {
 
   @Provide
-  Arbitrary<Bench> benches() {
+  public Arbitrary<Bench> benches() {
     return Arbitraries.of(Unit.values()).flatMap(Benches::in);
   }
 

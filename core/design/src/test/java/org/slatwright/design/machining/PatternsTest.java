@@ -18,6 +18,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.slatwright.api.drawing.Lettering;
+import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.export.OutputNames;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
@@ -45,11 +46,20 @@ import org.slatwright.api.plan.Pattern.Operation;
 import org.slatwright.api.plan.Plate;
 import org.slatwright.design.outline.Outlines;
 import org.slatwright.design.outline.Polygons;
+import org.slatwright.design.sizing.Rack;
 
 /** What the patterns promise whoever cuts or drills by them. */
 class PatternsTest {
 
   private static final LengthFormat MM = new LengthFormat(Unit.MM);
+  private static final Rack.Shop SHOP =
+      new Rack.Shop(
+          Optional.empty(),
+          new Rack.JigSheet(Length.mm(6), Length.mm(600), Length.mm(400)),
+          Optional.empty(),
+          Optional.empty(),
+          Paper.A4,
+          Length.mm(6));
 
   @Example
   void aRailShowsBothItsEndsWithTheirDepths() {
@@ -114,7 +124,8 @@ class PatternsTest {
     Jig jig =
         new Jig(
             List.of(plate), List.of(), Length.ZERO, Length.ZERO, List.of(), Length.ZERO, List.of());
-    Pattern pattern = Patterns.of(assembly(rail()), Optional.of(jig), MM).get(0);
+    Pattern pattern =
+        Patterns.of(SHOP, Unit.MM, assembly(rail()), Optional.of(jig)).patterns().get(0);
     assertEquals("jig/J1-guide-plate", pattern.name());
     assertEquals(
         List.of(
@@ -123,7 +134,7 @@ class PatternsTest {
             new Pattern.Feature(Operation.CUT_OUTSIDE, boundary, Optional.empty())),
         pattern.features());
     assertEquals(
-        List.of("J1 guide plate", "5 from 6 mm sheet"),
+        List.of("J1 guide plate", "5 from 6 mm sheet", "nominal size, no cutter compensation"),
         pattern.labels().stream().map(Pattern.Label::text).toList());
   }
 
@@ -249,7 +260,7 @@ class PatternsTest {
   }
 
   private static List<Pattern> patterns(Part part, LengthFormat lengths) {
-    return Patterns.of(assembly(part), Optional.empty(), lengths);
+    return Patterns.of(SHOP, lengths.unit(), assembly(part), Optional.empty()).patterns();
   }
 
   private static Assembly assembly(Part part) {

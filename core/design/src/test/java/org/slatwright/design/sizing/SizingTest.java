@@ -152,22 +152,4 @@ class SizingTest {
         "reckoned as norway spruce of strength class C16, as stock without a grade stamp is",
         note(rack, "timber.frame.species"));
   }
-
-  @Test
-  void eachKeyThatIsNotUsedYetIsTold() throws Exception {
-    Rack rack =
-        solve(
-            SEED_TRAYS,
-            "timber.frame.lengths=[{length: 2400, price: 5.90}]",
-            "shop.cutter={process: laser, kerf: 0.15}",
-            "shop.bit-reach=110",
-            "load.per-shelf=15 kg");
-
-    assertEquals(
-        List.of("shop.cutter"),
-        rack.notes().stream()
-            .filter(note -> note.message().contains("yet"))
-            .map(note -> note.subject())
-            .toList());
-  }
 }

@@ -7,7 +7,6 @@ import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Pattern;
-import org.slatwright.api.plan.Pattern.Operation;
 
 /**
  * What one file shows, in neither version's words.
@@ -26,9 +25,11 @@ record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
   /** The pattern, and above it a line to check the size by. */
   static Drawing of(Pattern pattern, Unit unit) {
     List<Entity> drawn =
-        Stream.concat(
+        Stream.of(
+                pattern.engraved().stream().map(Drawing::stroke),
                 pattern.features().stream().map(Drawing::entity),
                 pattern.labels().stream().map(Drawing::lettering))
+            .flatMap(entities -> entities)
             // What is there twice, a machine cuts twice.
             .distinct()
             .toList();
@@ -37,17 +38,21 @@ record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
     return new Drawing(pattern.title(), unit, extent(all), all);
   }
 
-  /** The operations that occur, each once, in the order of {@link Operation}. */
-  List<Operation> layers() {
-    return entities.stream().map(Entity::operation).distinct().sorted().toList();
+  /** The layers that occur, each once, in the order of {@link Layer}. */
+  List<Layer> layers() {
+    return entities.stream().map(Entity::layer).distinct().sorted().toList();
   }
 
   private static Entity entity(Pattern.Feature feature) {
-    Operation operation = feature.operation();
+    Layer layer = Layer.of(feature.operation());
     Outline outline = feature.outline();
     return outline instanceof Outline.Circle circle
-        ? new Entity.Circle(operation, circle)
-        : new Entity.Contour(operation, (Outline.Path) outline);
+        ? new Entity.Circle(layer, circle)
+        : new Entity.Contour(layer, (Outline.Path) outline);
+  }
+
+  private static Entity stroke(Pattern.Stroke stroke) {
+    return new Entity.Stroke(Layer.ENGRAVE, stroke.points());
   }
 
   /** Around the origin and all entities. */
@@ -56,6 +61,6 @@ record Drawing(String title, Unit unit, Extent extent, List<Entity> entities) {
   }
 
   private static Entity lettering(Pattern.Label label) {
-    return new Entity.Lettering(Operation.REFERENCE, label.at(), label.height(), label.text());
+    return new Entity.Lettering(Layer.REFERENCE, label.at(), label.height(), label.text());
   }
 }

@@ -1,22 +1,22 @@
 package org.slatwright.exporter.dxf;
 
+import java.util.List;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
-import org.slatwright.api.plan.Pattern.Operation;
 
-/** One thing in a drawing. Its operation is its layer. */
+/** One thing in a drawing. Its layer says what is done with it. */
 sealed interface Entity {
 
   /** What is done with it. */
-  Operation operation();
+  Layer layer();
 
   /** The space that it takes. */
   Extent extent();
 
   /** A closed run of straight lines and arcs. */
-  record Contour(Operation operation, Outline.Path outline) implements Entity {
+  record Contour(Layer layer, Outline.Path outline) implements Entity {
     @Override
     public Extent extent() {
       return Extent.of(outline);
@@ -24,15 +24,27 @@ sealed interface Entity {
   }
 
   /** A full circle. */
-  record Circle(Operation operation, Outline.Circle outline) implements Entity {
+  record Circle(Layer layer, Outline.Circle outline) implements Entity {
     @Override
     public Extent extent() {
       return Extent.of(outline);
     }
   }
 
+  /** Straight from point to point, not closed. */
+  record Stroke(Layer layer, List<Point2> points) implements Entity {
+    public Stroke {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public Extent extent() {
+      return points.stream().map(Extent::at).reduce(Extent::around).orElseThrow();
+    }
+  }
+
   /** A straight line. */
-  record Line(Operation operation, Point2 from, Point2 to) implements Entity {
+  record Line(Layer layer, Point2 from, Point2 to) implements Entity {
     @Override
     public Extent extent() {
       return Extent.at(from).around(Extent.at(to));
@@ -40,7 +52,7 @@ sealed interface Entity {
   }
 
   /** A line of lettering, from the left end of its baseline. */
-  record Lettering(Operation operation, Point2 at, Length height, String text) implements Entity {
+  record Lettering(Layer layer, Point2 at, Length height, String text) implements Entity {
     /** A character as wide as it is high: no reader's font is wider. */
     @Override
     public Extent extent() {

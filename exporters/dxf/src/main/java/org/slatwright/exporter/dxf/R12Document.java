@@ -3,7 +3,6 @@ package org.slatwright.exporter.dxf;
 import java.io.IOException;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
-import org.slatwright.api.plan.Pattern.Operation;
 
 /**
  * Release 12 (AC1009): no handles, no units, polylines as a run of vertices. Names are upper case
@@ -46,8 +45,8 @@ final class R12Document implements DxfDocument {
         "LAYER",
         drawing.layers().size(),
         () -> {
-          for (Operation operation : drawing.layers()) {
-            layer(operation, tags);
+          for (Layer layer : drawing.layers()) {
+            layer(layer, tags);
           }
         });
     table(tags, "STYLE", 1, () -> style(tags));
@@ -72,11 +71,11 @@ final class R12Document implements DxfDocument {
     tags.real(40, 0);
   }
 
-  private static void layer(Operation operation, DxfTagWriter tags) throws IOException {
+  private static void layer(Layer layer, DxfTagWriter tags) throws IOException {
     tags.word(0, "LAYER");
-    tags.word(2, operation.name());
+    tags.word(2, layer.name());
     tags.whole(70, 0);
-    tags.whole(62, LayerColour.of(operation));
+    tags.whole(62, layer.colour());
     tags.word(6, "CONTINUOUS");
   }
 
@@ -89,6 +88,8 @@ final class R12Document implements DxfDocument {
   private static void entity(Entity entity, DxfTagWriter tags) throws IOException {
     if (entity instanceof Entity.Contour contour) {
       contour(contour, tags);
+    } else if (entity instanceof Entity.Stroke stroke) {
+      stroke(stroke, tags);
     } else if (entity instanceof Entity.Circle circle) {
       begin("CIRCLE", circle, tags);
       tags.flatPoint(10, circle.outline().centre());
@@ -108,10 +109,7 @@ final class R12Document implements DxfDocument {
   }
 
   private static void contour(Entity.Contour contour, DxfTagWriter tags) throws IOException {
-    begin("POLYLINE", contour, tags);
-    tags.whole(66, 1);
-    tags.flatPoint(10, Point2.ORIGIN);
-    tags.whole(70, 1);
+    beginPolyline(contour, 1, tags);
     for (Outline.Edge edge : contour.outline().edges()) {
       begin("VERTEX", contour, tags);
       tags.flatPoint(10, edge.from());
@@ -120,8 +118,25 @@ final class R12Document implements DxfDocument {
     begin("SEQEND", contour, tags);
   }
 
+  private static void stroke(Entity.Stroke stroke, DxfTagWriter tags) throws IOException {
+    beginPolyline(stroke, 0, tags);
+    for (Point2 point : stroke.points()) {
+      begin("VERTEX", stroke, tags);
+      tags.flatPoint(10, point);
+    }
+    begin("SEQEND", stroke, tags);
+  }
+
+  private static void beginPolyline(Entity entity, int closed, DxfTagWriter tags)
+      throws IOException {
+    begin("POLYLINE", entity, tags);
+    tags.whole(66, 1);
+    tags.flatPoint(10, Point2.ORIGIN);
+    tags.whole(70, closed);
+  }
+
   private static void begin(String type, Entity entity, DxfTagWriter tags) throws IOException {
     tags.word(0, type);
-    tags.word(8, entity.operation().name());
+    tags.word(8, entity.layer().name());
   }
 }

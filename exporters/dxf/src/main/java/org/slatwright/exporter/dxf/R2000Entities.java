@@ -3,6 +3,7 @@ package org.slatwright.exporter.dxf;
 import java.io.IOException;
 import java.util.List;
 import org.slatwright.api.model.Outline;
+import org.slatwright.api.model.Point2;
 
 /** The entities of an R2000 file, each with a handle of its own and owned by the model space. */
 final class R2000Entities {
@@ -30,6 +31,8 @@ final class R2000Entities {
   private void write(Entity entity) throws IOException {
     if (entity instanceof Entity.Contour contour) {
       contour(contour);
+    } else if (entity instanceof Entity.Stroke stroke) {
+      stroke(stroke);
     } else if (entity instanceof Entity.Circle circle) {
       begin("CIRCLE", circle);
       tags.word(100, "AcDbCircle");
@@ -46,16 +49,27 @@ final class R2000Entities {
   }
 
   private void contour(Entity.Contour contour) throws IOException {
-    begin("LWPOLYLINE", contour);
-    tags.word(100, "AcDbPolyline");
-    // The count comes first, or some readers do not close the line.
-    tags.whole(90, contour.outline().edges().size());
-    tags.whole(70, 1);
-    tags.real(43, 0);
+    beginPolyline(contour, contour.outline().edges().size(), 1);
     for (Outline.Edge edge : contour.outline().edges()) {
       tags.point(10, edge.from());
       tags.bulge(Bulge.of(edge));
     }
+  }
+
+  private void stroke(Entity.Stroke stroke) throws IOException {
+    beginPolyline(stroke, stroke.points().size(), 0);
+    for (Point2 point : stroke.points()) {
+      tags.point(10, point);
+    }
+  }
+
+  private void beginPolyline(Entity entity, int points, int closed) throws IOException {
+    begin("LWPOLYLINE", entity);
+    tags.word(100, "AcDbPolyline");
+    // The count comes first, or some readers do not close the line.
+    tags.whole(90, points);
+    tags.whole(70, closed);
+    tags.real(43, 0);
   }
 
   private void lettering(Entity.Lettering lettering) throws IOException {
@@ -73,6 +87,6 @@ final class R2000Entities {
     tags.handle(5, handle++);
     tags.handle(330, Handle.MODEL_SPACE.number());
     tags.word(100, "AcDbEntity");
-    tags.word(8, entity.operation().name());
+    tags.word(8, entity.layer().name());
   }
 }

@@ -2,15 +2,14 @@ package org.slatwright.exporter.dxf;
 
 import java.io.IOException;
 import java.util.List;
-import org.slatwright.api.plan.Pattern.Operation;
 
 /** The tables of an R2000 file, complete and in the order that readers ask for. */
 final class R2000Tables {
 
   private final DxfTagWriter tags;
-  private final List<Operation> layers;
+  private final List<Layer> layers;
 
-  R2000Tables(DxfTagWriter tags, List<Operation> layers) {
+  R2000Tables(DxfTagWriter tags, List<Layer> layers) {
     this.tags = tags;
     this.layers = layers;
   }
@@ -58,8 +57,8 @@ final class R2000Tables {
   private void layers() throws IOException {
     // Nothing is drawn on layer 0, but a file without it is refused.
     layer("0", Handle.LAYER_0.number(), 7);
-    for (Operation operation : layers) {
-      layer(operation.name(), handle(operation), LayerColour.of(operation));
+    for (Layer layer : layers) {
+      layer(layer.name(), handle(layer), layer.colour());
     }
   }
 
@@ -70,8 +69,8 @@ final class R2000Tables {
     tags.word(6, "Continuous");
   }
 
-  private int handle(Operation operation) {
-    return Handle.firstFree() + layers.indexOf(operation);
+  private int handle(Layer layer) {
+    return Handle.firstFree() + layers.indexOf(layer);
   }
 
   private void standardStyle() throws IOException {

@@ -6,7 +6,6 @@ import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Point2;
-import org.slatwright.api.plan.Pattern.Operation;
 
 /**
  * A line of known length above the piece, never cut. A wrong unit on import, a factor of 25.4, is
@@ -16,7 +15,7 @@ final class SizeCheck {
 
   private static final Length CLEAR = Length.mm(10);
   private static final Length LETTERS = Length.mm(4);
-  private static final Length LINE_SPACING = Length.mm(7);
+  private static final Length LETTERS_ABOVE = Length.mm(3);
 
   private final Unit unit;
 
@@ -28,9 +27,8 @@ final class SizeCheck {
   List<Entity> above(Extent piece) {
     Point2 start = new Point2(piece.low().x(), piece.high().y().plus(CLEAR));
     return List.of(
-        new Entity.Line(Operation.REFERENCE, start, start.moved(length(), Length.ZERO)),
-        lettering(start, 1, "unit " + unit.symbol() + ", this line is " + stated()),
-        lettering(start, 2, "nominal size, no cutter compensation"));
+        new Entity.Line(Layer.REFERENCE, start, start.moved(length(), Length.ZERO)),
+        lettering(start, "unit " + unit.symbol() + ", this line is " + stated()));
   }
 
   /** The length of the line: a hand's width that every rule in the shop can measure. */
@@ -42,8 +40,8 @@ final class SizeCheck {
     return new LengthFormat(unit).number(length()) + " " + unit.symbol();
   }
 
-  private static Entity lettering(Point2 start, int line, String text) {
-    Point2 at = start.moved(Length.ZERO, LINE_SPACING.times(line).minus(LETTERS));
-    return new Entity.Lettering(Operation.REFERENCE, at, LETTERS, text);
+  private static Entity lettering(Point2 start, String text) {
+    Point2 at = start.moved(Length.ZERO, LETTERS_ABOVE);
+    return new Entity.Lettering(Layer.REFERENCE, at, LETTERS, text);
   }
 }

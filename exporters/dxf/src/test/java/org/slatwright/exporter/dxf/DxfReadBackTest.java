@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -19,7 +22,6 @@ import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.plan.Pattern;
-import org.slatwright.api.plan.Pattern.Operation;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.testkit.SamplePlans;
 import org.slatwright.testkit.WareRack;
@@ -28,6 +30,15 @@ import org.slatwright.testkit.WareRack;
 class DxfReadBackTest {
 
   private static final double EXACT = 1e-9;
+
+  private static final Map<String, String> COLOURS =
+      new TreeMap<>(
+          Map.of(
+              "DRILL", "5",
+              "CUT_INSIDE", "3",
+              "CUT_OUTSIDE", "1",
+              "ENGRAVE", "6",
+              "REFERENCE", "8"));
 
   @TempDir static Path folder;
   private static List<FileRead> files;
@@ -44,6 +55,7 @@ class DxfReadBackTest {
   static void readEveryFile() throws IOException, InterruptedException {
     List<Written> ways = new ArrayList<>(Written.inEveryWay(WareRack.inMillimetres()));
     ways.addAll(Written.inEveryWay(WareRack.inInches()));
+    ways.addAll(Written.inEveryWay(SamplePlans.everyKind()));
     SamplePlans.examples().forEach(example -> ways.add(new Written(example, "R2000", "plan")));
     List<String> texts = new ArrayList<>();
     for (Written way : ways) {
@@ -119,26 +131,43 @@ class DxfReadBackTest {
 
   @ParameterizedTest
   @MethodSource("files")
+  void everyStrokeIsEngravedFromPointToPoint(FileRead file) {
+    double unit = file.written().mmPerUnit();
+    List<List<String>> read = file.read().all("STROKE");
+    assertEquals(file.pattern().engraved().size(), read.size());
+    for (int i = 0; i < read.size(); i++) {
+      List<Point2> points = file.pattern().engraved().get(i).points();
+      assertEquals("ENGRAVE", read.get(i).get(0));
+      assertEquals(2 * points.size(), read.get(i).size() - 1);
+      for (int j = 0; j < points.size(); j++) {
+        assertEquals(points.get(j).x().inMm(), number(read.get(i), 2 * j + 1) * unit, EXACT);
+        assertEquals(points.get(j).y().inMm(), number(read.get(i), 2 * j + 2) * unit, EXACT);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
   void onlyTheLayersUsedAreDeclaredEachInItsColour(FileRead file) {
     // The reader itself adds 0 and Defpoints where they are missing.
     Set<String> added = Set.of("0", "Defpoints");
     List<List<String>> expected =
-        Stream.concat(
-                file.pattern().features().stream().map(Pattern.Feature::operation),
-                Stream.of(Operation.REFERENCE))
-            .distinct()
-            .sorted()
-            .map(operation -> List.of(operation.name(), colour(operation)))
+        COLOURS.entrySet().stream()
+            .filter(layer -> isUsed(layer.getKey(), file.pattern()))
+            .map(layer -> List.of(layer.getKey(), layer.getValue()))
             .toList();
     assertEquals(
         expected,
-        file.read().all("LAYER").stream().filter(layer -> !added.contains(layer.get(0))).toList());
+        file.read().all("LAYER").stream()
+            .filter(layer -> !added.contains(layer.get(0)))
+            .sorted(Comparator.comparing(layer -> layer.get(0)))
+            .toList());
   }
 
   @ParameterizedTest
   @MethodSource("files")
   void nothingIsDrawnTwiceOrOnLayer0(FileRead file) {
-    for (String kind : List.of("CONTOUR", "CIRCLE", "LINE", "TEXT")) {
+    for (String kind : List.of("CONTOUR", "CIRCLE", "LINE", "TEXT", "STROKE")) {
       List<List<String>> all = file.read().all(kind);
       assertEquals(all.size(), all.stream().distinct().count(), kind);
       assertTrue(all.stream().noneMatch(values -> values.get(0).equals("0")), kind);
@@ -220,12 +249,12 @@ class DxfReadBackTest {
             .edges().stream().mapToDouble(edge -> edge.from().y().inMm()).max().orElseThrow();
   }
 
-  private static String colour(Operation operation) {
-    return switch (operation) {
-      case DRILL -> "5";
-      case CUT_INSIDE -> "3";
-      case CUT_OUTSIDE -> "1";
-      case REFERENCE -> "8";
+  private static boolean isUsed(String layer, Pattern pattern) {
+    return switch (layer) {
+      case "REFERENCE" -> true;
+      case "ENGRAVE" -> !pattern.engraved().isEmpty();
+      default ->
+          pattern.features().stream().anyMatch(feature -> feature.operation().name().equals(layer));
     };
   }
 }

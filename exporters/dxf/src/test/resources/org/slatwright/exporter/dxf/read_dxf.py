@@ -4,7 +4,7 @@ import math
 import sys
 
 import ezdxf
-from ezdxf import recover
+from ezdxf import path, recover
 
 
 def say(*words):
@@ -46,19 +46,34 @@ def length_of(edge):
     return edge.start_point.distance(edge.end_point)
 
 
-def contour(polyline):
+def corners(polyline):
+    if polyline.dxftype() == "LWPOLYLINE":
+        return [point[:2] for point in polyline.get_points()]
+    return [(at.x, at.y) for at in (vertex.dxf.location for vertex in polyline.vertices)]
+
+
+def polyline(polyline):
     closed = polyline.closed if polyline.dxftype() == "LWPOLYLINE" else polyline.is_closed
+    if closed:
+        contour(polyline, closed)
+    else:
+        say("STROKE", polyline.dxf.layer, *(c for corner in corners(polyline) for c in corner))
+
+
+def contour(polyline, closed):
     bends = bulges(polyline)
     parts = edges(polyline)
     area = sum(part_of_area(edge, bulge < 0) for edge, bulge in zip(parts, bends))
     shortest = min(length_of(edge) for edge in parts)
     first = parts[0].dxf.start if parts[0].dxftype() == "LINE" else parts[0].start_point
     say("CONTOUR", polyline.dxf.layer, closed, area, len(parts), shortest, first.x, first.y)
+    ring = path.make_path(polyline).flattening(0.0005)
+    say("RING", polyline.dxf.layer, *(c for point in ring for c in (point.x, point.y)))
 
 
 def entity(e):
     if e.dxftype() in ("LWPOLYLINE", "POLYLINE"):
-        contour(e)
+        polyline(e)
     elif e.dxftype() == "CIRCLE":
         say("CIRCLE", e.dxf.layer, e.dxf.center.x, e.dxf.center.y, e.dxf.radius)
     elif e.dxftype() == "LINE":
@@ -69,12 +84,12 @@ def entity(e):
         say("OTHER", e.dxf.layer, e.dxftype())
 
 
-def read(path):
-    say("FILE", path)
-    strict = ezdxf.readfile(path)
+def read(name):
+    say("FILE", name)
+    strict = ezdxf.readfile(name)
     audit = strict.audit()
     # Recover mode alone resolves \U+nnnn in text.
-    document, loading = recover.readfile(path)
+    document, loading = recover.readfile(name)
     for found in audit.errors + audit.fixes + loading.errors + loading.fixes:
         say("FAULT", found.code, found.message)
     say("VERSION", document.dxfversion)
@@ -86,5 +101,5 @@ def read(path):
         entity(e)
 
 
-for path in sys.argv[1:]:
-    read(path)
+for name in sys.argv[1:]:
+    read(name)

@@ -56,6 +56,11 @@ final class JigJson {
     json.text("title", pattern.title());
     json.objects("features", pattern.features(), this::feature);
     json.objects("labels", pattern.labels(), this::label);
+    json.objects("engraved", pattern.engraved(), this::stroke);
+  }
+
+  private void stroke(Pattern.Stroke stroke) throws IOException {
+    json.points("points", stroke.points());
   }
 
   private void feature(Pattern.Feature feature) throws IOException {

@@ -119,6 +119,19 @@ final class JsonWriter {
     lengths(key, List.of(value.x(), value.y(), value.z()));
   }
 
+  /** A list of points, each as {@code [x, y]}. */
+  void points(String key, List<Point2> items) throws IOException {
+    list(
+        key,
+        items,
+        point -> {
+          json.writeStartArray();
+          length(point.x());
+          length(point.y());
+          json.writeEndArray();
+        });
+  }
+
   private void length(Length value) throws IOException {
     json.writeNumber(MILLIMETRES.decimal(value));
   }

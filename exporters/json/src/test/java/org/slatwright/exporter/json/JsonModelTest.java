@@ -89,6 +89,17 @@ class JsonModelTest {
 
   @ParameterizedTest
   @MethodSource("plans")
+  void everyEngravedStrokeIsTheSame(Plan plan) throws IOException, ExportException {
+    JsonNode patterns = Written.plan(plan).get("patterns");
+    for (int i = 0; i < plan.patterns().size(); i++) {
+      assertEquals(
+          plan.patterns().get(i).engraved(),
+          Written.each(patterns.get(i).get("engraved")).map(JsonModelTest::stroke).toList());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
   void everyPlateOfTheJigIsTheSame(Plan plan) throws IOException, ExportException {
     JsonNode jig = Written.plan(plan).get("jig");
     assertEquals(plan.jig().isPresent(), jig != null);
@@ -275,6 +286,11 @@ class JsonModelTest {
             .orElseThrow(),
         outline(feature.get("outline")),
         depth);
+  }
+
+  private static Pattern.Stroke stroke(JsonNode stroke) {
+    return new Pattern.Stroke(
+        Written.each(stroke.get("points")).map(JsonModelTest::point).toList());
   }
 
   private static Fit fit(JsonNode fit) {
