@@ -2,8 +2,10 @@ package org.slatwright.design.machining;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.LengthFormat;
@@ -23,11 +25,13 @@ final class SheetPatterns {
   private final Rack.JigSheet sheet;
   private final LengthFormat lengths;
   private final List<List<Nest.Placed>> sheets;
+  private final Map<Plate, List<Pattern.Stroke>> marks;
 
   SheetPatterns(Rack.JigSheet sheet, LengthFormat lengths, List<List<Nest.Placed>> sheets) {
     this.sheet = sheet;
     this.lengths = lengths;
     this.sheets = sheets;
+    this.marks = each(PlateMark::of);
   }
 
   /** The plates as large as they are: {@code jig/sheet-1}. */
@@ -48,16 +52,26 @@ final class SheetPatterns {
 
   private List<Pattern> patterns(
       String ending, String what, Function<Plate, List<Pattern.Feature>> features) {
+    Map<Plate, List<Pattern.Feature>> drawn = each(features);
     return IntStream.range(0, sheets.size())
         .mapToObj(
             i ->
                 new Pattern(
                     "jig/sheet-" + (i + 1) + ending,
                     title(i) + ", " + what,
-                    features(sheets.get(i), features),
+                    features(sheets.get(i), drawn),
                     new LabelBlock(List.of(title(i), what)).above(sheet.height()),
-                    sheets.get(i).stream().flatMap(SheetPatterns::mark).toList()))
+                    sheets.get(i).stream().flatMap(this::mark).toList()))
         .toList();
+  }
+
+  /** Drawn once a plate, however often it is cut. */
+  private <T> Map<Plate, T> each(Function<Plate, T> drawn) {
+    return sheets.stream()
+        .flatMap(List::stream)
+        .map(Nest.Placed::plate)
+        .distinct()
+        .collect(Collectors.toMap(Function.identity(), drawn));
   }
 
   private String title(int index) {
@@ -72,13 +86,13 @@ final class SheetPatterns {
 
   /** All that lies within plates before any edge, so that no plate is loose while it is cut. */
   private List<Pattern.Feature> features(
-      List<Nest.Placed> plates, Function<Plate, List<Pattern.Feature>> features) {
+      List<Nest.Placed> plates, Map<Plate, List<Pattern.Feature>> features) {
     Outline edge = Outlines.rectangle(Point2.ORIGIN, sheet.width(), sheet.height());
     Stream<Pattern.Feature> cut =
         plates.stream()
             .flatMap(
                 placed ->
-                    features.apply(placed.plate()).stream()
+                    features.get(placed.plate()).stream()
                         .map(feature -> laid(feature, placed.laid())))
             .sorted(Comparator.comparing(Pattern.Feature::operation));
     return Stream.concat(
@@ -90,8 +104,8 @@ final class SheetPatterns {
     return new Pattern.Feature(feature.operation(), laid.of(feature.outline()), feature.depth());
   }
 
-  private static Stream<Pattern.Stroke> mark(Nest.Placed placed) {
-    return PlateMark.of(placed.plate()).stream()
+  private Stream<Pattern.Stroke> mark(Nest.Placed placed) {
+    return marks.get(placed.plate()).stream()
         .map(
             stroke -> new Pattern.Stroke(stroke.points().stream().map(placed.laid()::of).toList()));
   }

@@ -77,7 +77,7 @@ class DxfCutFitTest {
       assertEquals(wanted.size(), paths.size(), layer);
       double offset = layer.equals("CUT_INSIDE") ? way.radius() : -way.radius();
       for (int i = 0; i < wanted.size(); i++) {
-        Geometry cut = paths.get(i).buffer(offset, 128);
+        Geometry cut = paths.get(i).buffer(offset, 32);
         assertSameSize(wanted.get(i), cut);
         assertCorners(wanted.get(i), cut, layer.equals("CUT_INSIDE"), way);
       }
