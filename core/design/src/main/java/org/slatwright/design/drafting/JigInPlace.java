@@ -28,7 +28,6 @@ final class JigInPlace implements SheetBlock {
   private static final double BALLOON = 2.8;
   private static final double STOCK_BEYOND = 12;
   private static final double AXIS_BEYOND = 4;
-  private static final double BELOW = 9 + 2 * CAPTION;
   private static final double ABOVE = 17;
   private static final double LEFT = 12;
   private static final double RIGHT = 16;
@@ -39,6 +38,7 @@ final class JigInPlace implements SheetBlock {
   private final LengthFormat lengths;
   private final Scale scale;
   private final Box extent;
+  private final AcrossChain drilled;
 
   JigInPlace(Rack rack, Jig jig, LengthFormat lengths, Scale scale) {
     this.rack = rack;
@@ -46,6 +46,7 @@ final class JigInPlace implements SheetBlock {
     this.lengths = lengths;
     this.scale = scale;
     this.extent = jig.placed().stream().map(Jig.Placed::box).reduce(Box::around).orElseThrow();
+    this.drilled = new AcrossChain(drilled());
   }
 
   @Override
@@ -55,7 +56,7 @@ final class JigInPlace implements SheetBlock {
 
   @Override
   public double height() {
-    return ABOVE + onPaper(top().minus(bottom())) + BELOW;
+    return ABOVE + onPaper(top().minus(bottom())) + below();
   }
 
   /** The stock is shown a little beyond the jig, and the rail whole. */
@@ -69,7 +70,7 @@ final class JigInPlace implements SheetBlock {
 
   @Override
   public View view(double left, double bottom) {
-    Sketch sketch = new Sketch(left + LEFT, bottom + BELOW);
+    Sketch sketch = new Sketch(left + LEFT, bottom + below());
     List<Figure> figures = new ArrayList<>();
     figures.addAll(sketch.stock());
     figures.addAll(sketch.holes());
@@ -80,6 +81,24 @@ final class JigInPlace implements SheetBlock {
         Paragraph.text(
             left, bottom + CAPTION / 2, CAPTION, "In place, from the side", Figure.Align.START));
     return new View("in-place", "The jig in place", Optional.of(scale), figures);
+  }
+
+  /** Under the stock: the chain, and the caption clear of it. */
+  private double below() {
+    return CHAIN + drilled.depth() + 2 * CAPTION;
+  }
+
+  /** Guide, upright and hole in the rail. */
+  private List<DimensionChain.Link> drilled() {
+    Length guide = jig.guideDepth();
+    Length upright = guide.plus(rack.upright().depth());
+    Length end = upright.plus(rack.joint().holeDepth());
+    return List.of(link(Length.ZERO, guide), link(guide, upright), link(upright, end));
+  }
+
+  private DimensionChain.Link link(Length from, Length to) {
+    Length value = to.minus(from);
+    return new DimensionChain.Link(onPaper(from), onPaper(to), value, lengths.number(value));
   }
 
   private double onPaper(Length length) {
@@ -191,26 +210,13 @@ final class JigInPlace implements SheetBlock {
     List<Figure> dimensions() {
       double end = x(extent.high().y()) + STOCK_BEYOND;
       Length nearest = jig.railEdgeToHoles().stream().min(Length::compareTo).orElseThrow();
-      Length guide = jig.guideDepth();
-      Length upright = rack.upright().depth();
-      Length hole = rack.joint().holeDepth();
       List<Figure> figures =
           new ArrayList<>(
               new UpChain(List.of(link(Length.ZERO, nearest)))
                   .figures(y(nearest.negated()), end + 4, end));
       figures.addAll(
-          new AcrossChain(
-                  List.of(
-                      link(Length.ZERO, guide),
-                      link(guide, guide.plus(upright)),
-                      link(guide.plus(upright), guide.plus(upright).plus(hole))))
-              .figures(x(guide.negated()), y(bottom()) - CHAIN, y(extent.low().z())));
+          drilled.figures(x(jig.guideDepth().negated()), y(bottom()) - CHAIN, y(extent.low().z())));
       return figures;
-    }
-
-    private DimensionChain.Link link(Length from, Length to) {
-      Length value = to.minus(from);
-      return new DimensionChain.Link(onPaper(from), onPaper(to), value, lengths.number(value));
     }
 
     /** The marks of guide stack, cheek and register above them. */
