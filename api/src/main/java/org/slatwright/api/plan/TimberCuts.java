@@ -12,7 +12,8 @@ import org.slatwright.api.model.Stock;
  * @param kerf width of a cut
  * @param endTrim squared off each end of a stock length
  * @param boards every different way a board is cut, in the order to cut them
- * @param settings of the stop block in sequence, the longest first
+ * @param settings of the stop block in sequence, one for each length: those of parts, the longest
+ *     first, then those that only spare pieces have
  * @param quality how good the plan is, in plain words: {@code proved: no plan costs less than
  *     29.50}
  * @param missing pieces that no board is left for; empty when there is enough

@@ -35,6 +35,11 @@ final class Layout {
     return runs;
   }
 
+  /** What is over of each lane; pieces that were chosen before leave lanes of their own. */
+  List<Run> rests() {
+    return chosen.isEmpty() ? Ripping.rests(runs) : runs;
+  }
+
   boolean isTouched() {
     return !chosen.isEmpty() || runs.stream().anyMatch(Run::isTouched);
   }

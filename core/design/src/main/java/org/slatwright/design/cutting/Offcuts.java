@@ -18,7 +18,7 @@ record Offcuts(Need need, Saw saw, Unit unit) {
   /** Of whatever is left once its end is squared. */
   List<Offcut> of(Layout layout) {
     List<Offcut> offcuts = new ArrayList<>();
-    for (Run run : layout.runs()) {
+    for (Run run : layout.rests()) {
       if (run.room().isPositive()) {
         offcuts.add(offcut(layout.blank(), run));
       }
@@ -44,7 +44,7 @@ record Offcuts(Need need, Saw saw, Unit unit) {
   private String gives(Blank blank, Run run) {
     List<String> said = new ArrayList<>();
     for (Part part : need.parts()) {
-      long count = fits(part, blank, run) ? saw.pieces(run.room(), part.shape().length()) : 0;
+      long count = strips(part, blank, run) * saw.pieces(run.room(), part.shape().length());
       if (count > 0) {
         said.add(need.name(part, count));
       }
@@ -52,10 +52,15 @@ record Offcuts(Need need, Saw saw, Unit unit) {
     return String.join(" or ", said);
   }
 
-  /** Reclaimed boards give what they are wide and thick enough for. */
-  private boolean fits(Part part, Blank blank, Run run) {
-    return blank.source() != Source.RECLAIMED
-        || !run.lane().width().isLessThan(part.shape().width())
-            && !blank.thickness().isLessThan(part.shape().thickness());
+  /**
+   * Reclaimed boards give what they are wide and thick enough for, ripped where that gives more.
+   */
+  private long strips(Part part, Blank blank, Run run) {
+    if (blank.source() != Source.RECLAIMED) {
+      return 1;
+    }
+    return blank.thickness().isLessThan(part.shape().thickness())
+        ? 0
+        : saw.pieces(run.lane().width(), part.shape().width());
   }
 }

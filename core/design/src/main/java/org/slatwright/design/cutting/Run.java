@@ -41,6 +41,12 @@ final class Run {
     return lane.to().minus(next);
   }
 
+  /** The same as wide as to the far edge of a lane beside it, where nothing is cut from either. */
+  Run widenedTo(Lane beside) {
+    Length width = beside.across().plus(beside.width()).minus(lane.across());
+    return new Run(new Lane(lane.from(), lane.to(), lane.tail(), lane.across(), width), kerf);
+  }
+
   /** Cuts the next piece, for which there must be room. */
   void cut(String mark, boolean spare, Length length) {
     if (length.isMoreThan(room())) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -231,7 +232,7 @@ class CuttingPropertyTest {
   }
 
   @Property(tries = 150)
-  void theStopBlockGivesEveryPieceTheLongestFirst(@ForAll("racks") Sawn sawn) {
+  void theStopBlockGivesEveryPiece(@ForAll("racks") Sawn sawn) {
     for (TimberCuts timber : sawn.plan().timbers()) {
       Map<String, Integer> set = new TreeMap<>();
       for (StopSetting setting : timber.settings()) {
@@ -248,15 +249,51 @@ class CuttingPropertyTest {
         }
       }
       assertEquals(cut, set);
-      List<Length> parts =
-          timber.settings().stream()
-              .filter(setting -> !setting.works().get(0).piece().startsWith("X"))
-              .map(StopSetting::length)
-              .toList();
-      for (int i = 1; i < parts.size(); i++) {
-        assertTrue(parts.get(i).isLessThan(parts.get(i - 1)), parts.toString());
+    }
+  }
+
+  /** No way to cut the boards needs fewer settings than there are lengths. */
+  @Property(tries = 150)
+  void theStopBlockIsSetOnceForEachLengthThoseOfPartsFirst(@ForAll("racks") Sawn sawn) {
+    for (TimberCuts timber : sawn.plan().timbers()) {
+      assertEquals(
+          Stream.concat(lengths(timber, false), lengths(timber, true)).distinct().toList(),
+          timber.settings().stream().map(StopSetting::length).toList());
+    }
+  }
+
+  /** The longest first. */
+  private static Stream<Length> lengths(TimberCuts timber, boolean spare) {
+    return timber.boards().stream()
+        .flatMap(board -> board.cuts().stream())
+        .filter(cut -> cut.spare() == spare)
+        .map(Cut::length)
+        .sorted(Comparator.reverseOrder());
+  }
+
+  /** A rip has a piece beside it. */
+  @Property(tries = 150)
+  void noBoardIsRippedFurtherThanItIsCut(@ForAll("racks") Sawn sawn) {
+    for (TimberCuts timber : sawn.plan().timbers()) {
+      for (CutBoard board : timber.boards()) {
+        for (Offcut offcut : board.offcuts()) {
+          boolean ripped = offcut.across().isPositive();
+          Length edge = offcut.across().minus(timber.kerf());
+          assertTrue(
+              !ripped
+                  || board.cuts().stream()
+                      .anyMatch(
+                          cut ->
+                              isInStripOf(cut, offcut)
+                                  || cut.across().plus(cut.width()).equals(edge)),
+              board.toString());
+        }
       }
     }
+  }
+
+  private static boolean isInStripOf(Cut cut, Offcut offcut) {
+    return cut.across().equals(offcut.across()) && cut.width().equals(offcut.width());
   }
 
   @Property(tries = 150)

@@ -83,6 +83,30 @@ class CuttingTest {
         sawn.timber(Stock.FRAME).settings());
   }
 
+  /**
+   * The lower spacer, 282 clear and a slat of 18, is as long as a rail. Four lengths take four
+   * settings, however the boards are cut.
+   */
+  @Test
+  void theStopBlockIsSetOnceForEachLength() {
+    Sawn sawn =
+        Sawn.of(
+            RACK.replace("openings: [ even ]", "openings: [ 282, even ]"),
+            FRAME + "[{ length: 2700, price: 6.90 }]");
+
+    List<StopSetting> settings = sawn.timber(Stock.FRAME).settings();
+    assertEquals(
+        List.of(Length.mm(1000), Length.mm(300), Length.mm(450), Length.mm(400)),
+        settings.stream().map(StopSetting::length).toList());
+    assertEquals(
+        List.of(
+            new StopSetting.Work("F1", "R", 2),
+            new StopSetting.Work("F2", "R", 2),
+            new StopSetting.Work("F3", "R", 2),
+            new StopSetting.Work("F3", "X3", 1)),
+        settings.get(1).works());
+  }
+
   /** With what is on hand for two uprights and two rails, one length less is bought. */
   @Test
   void whatIsOnHandCostsNothing() {
@@ -146,8 +170,9 @@ class CuttingTest {
         2, sawn.timber(Stock.FRAME).missing().stream().mapToInt(missing -> missing.count()).sum());
     assertEquals(
         List.of(
-            "timber.frame.lengths: what there is does not give 1 of the 4 uprights of 1000 mm, and 1"
-                + " of the 4 rails of 300 mm; 2 more of at least 1020 mm, or fewer that are longer"),
+            "timber.frame.lengths: what there is does not give 1 of the 4 uprights of 1000 mm, and"
+                + " 1 of the 4 rails of 300 mm; 2 more of at least 1020 mm, or fewer that are"
+                + " longer"),
         sawn.findings());
     assertEquals(
         "not enough timber: missing 1 upright, 1 rail", sawn.timber(Stock.FRAME).quality());
@@ -161,8 +186,8 @@ class CuttingTest {
 
     assertEquals(
         List.of(
-            "timber.frame.lengths: what there is does not give 1 of the 4 rails of 300 mm; 1 more of"
-                + " at least 320 mm"),
+            "timber.frame.lengths: what there is does not give 1 of the 4 rails of 300 mm; 1 more"
+                + " of at least 320 mm"),
         sawn.findings());
     assertEquals(
         List.of(),
@@ -229,6 +254,46 @@ class CuttingTest {
         List.of(new Offcut(Length.ZERO, Length.mm(999), Length.mm(196), Length.mm(3), false, "")),
         board.offcuts());
     assertEquals(1, sawn.timber(Stock.SLAT).boards().size());
+  }
+
+  /**
+   * 600 wide would give six strips of 95. The first gives the four slats, spare pieces lie in two
+   * more, and from 294 on the board stays whole: 306, of which three strips give four slats each.
+   */
+  @Test
+  void aBoardIsRippedNoFurtherThanItIsCut() {
+    Sawn sawn = Sawn.of(RACK, "timber.slats.boards=[{ length: 2000, width: 600, thickness: 18 }]");
+
+    CutBoard board = sawn.timber(Stock.SLAT).boards().get(0);
+    assertEquals(
+        List.of(Length.ZERO, Length.mm(98), Length.mm(196)),
+        board.cuts().stream().map(CutBoard.Cut::across).distinct().sorted().toList());
+    Offcut whole = board.offcuts().get(board.offcuts().size() - 1);
+    assertEquals(
+        new Offcut(
+            Length.mm(10), Length.mm(1990), Length.mm(294), Length.mm(306), true, "12 slats"),
+        whole);
+  }
+
+  /**
+   * Slats lie in the first strip, spare pieces in the second; 2500 less an end is 430 behind it.
+   */
+  @Test
+  void whatIsAvoidedPartsWhatStaysWhole() {
+    Sawn sawn =
+        Sawn.of(
+            RACK,
+            "timber.slats.boards=[{ length: 2500, width: 400, thickness: 18, avoid: [ 2010..2070 ]"
+                + " }]");
+
+    assertEquals(
+        List.of(
+            new Offcut(
+                Length.mm(10), Length.mm(2000), Length.mm(196), Length.mm(204), true, "8 slats"),
+            new Offcut(Length.mm(2070), Length.mm(430), Length.mm(196), Length.mm(204), true, "")),
+        sawn.timber(Stock.SLAT).boards().get(0).offcuts().stream()
+            .filter(offcut -> offcut.across().equals(Length.mm(196)))
+            .toList());
   }
 
   /** 500 before the bad place and 510 behind it: each gives one slat of 488. */
