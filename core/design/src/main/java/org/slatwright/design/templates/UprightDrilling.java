@@ -176,10 +176,7 @@ final class UprightDrilling {
     return List.of(
         Advice.CHECK,
         Advice.SAME_DAY,
-        "Join the pages so that the marks of their seams meet, lay a long rule along the face edge,"
-            + " and see that the top end is "
-            + show(upright.shape().length())
-            + " from the floor end.",
+        "Floor end and top end must be " + show(upright.shape().length()) + " apart.",
         "Lay the strip on the face side, the floor end flush and the face edge at the right; fold it"
             + " down over both edges along the dashed lines and under the floor end, and tape it"
             + " where it cannot shift.",
