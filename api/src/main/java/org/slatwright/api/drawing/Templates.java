@@ -2,19 +2,17 @@ package org.slatwright.api.drawing;
 
 import java.util.List;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
 
 /**
  * The templates of a rack, whole and as printed.
  *
  * @param whole each template in one piece, for a plotter or a copy shop
  * @param pages the same on the maker's paper, cut into tiles where they must be and nested several
- *     to a page; each page carries a check rule in both directions, {@link #CHECK_RULE} long.
+ *     to a page; each page carries a check rule in both directions, {@link #checkRule} long.
  *     Printed at 100 %, never fitted to the page.
  */
 public record Templates(List<Template> whole, List<Sheet> pages) {
-
-  /** The length of the check rules on a page: shows how far off a printer is. */
-  public static final Length CHECK_RULE = Length.mm(150);
 
   /** Of a plan that has none. */
   public static final Templates NONE = new Templates(List.of(), List.of());
@@ -30,5 +28,10 @@ public record Templates(List<Template> whole, List<Sheet> pages) {
         }
       }
     }
+  }
+
+  /** What both check rules on a page measure when it is printed true, in a plan of that unit. */
+  public static Length checkRule(Unit unit) {
+    return unit.metricOrInch(Length.mm(150), Length.inches(6, 1));
   }
 }

@@ -3,6 +3,7 @@ package org.slatwright.exporter.pdf;
 import java.io.IOException;
 import java.util.List;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.export.Destination;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.export.ExportOption;
@@ -14,13 +15,13 @@ import org.slatwright.api.plan.Plan;
 public final class PdfExporter implements Exporter {
 
   private static final String ENDING = ".pdf";
-  private static final String TEMPLATES = "Templates";
+  private static final String HEADING = "Templates";
 
   private static final ExportOption PRINTED_LENGTH =
       new ExportOption(
           "printed-length",
-          "what the check rule of 150 mm measured on a template page from your printer, across and"
-              + " up: the next print is true",
+          "what the check rule of 150 mm, or 6 in, measured on a template page from your printer,"
+              + " across and up: the next print is true",
           List.of("150mm", "148.6mm", "148.6mm x 149.1mm"),
           ExportOption.Form.LENGTHS);
 
@@ -42,7 +43,7 @@ public final class PdfExporter implements Exporter {
   @Override
   public void export(Plan plan, OptionValues options, Destination destination)
       throws ExportException, IOException {
-    Stretch stretch = Stretch.against(options.lengths(PRINTED_LENGTH.name()));
+    Stretch stretch = stretch(plan, options);
     List<Sheet> templates = plan.templates().pages();
     if (!templates.isEmpty()) {
       writeTemplates(plan, stretch, destination);
@@ -52,9 +53,17 @@ public final class PdfExporter implements Exporter {
     }
   }
 
+  /** The default is no measure: it changes nothing, also where the check rule is one of 6 in. */
+  private static Stretch stretch(Plan plan, OptionValues options) throws ExportException {
+    String name = PRINTED_LENGTH.name();
+    return options.value(name).equals(PRINTED_LENGTH.defaultValue())
+        ? Stretch.NONE
+        : Stretch.against(Templates.checkRule(plan.lengths().unit()), options.lengths(name));
+  }
+
   private static void writeTemplates(Plan plan, Stretch stretch, Destination destination)
       throws IOException {
-    String title = plan.title().isBlank() ? TEMPLATES : plan.title() + ": templates";
+    String title = plan.title().isBlank() ? HEADING : plan.title() + ": templates";
     try (Book book = new Book(title)) {
       book.printOnOneSide();
       for (Sheet page : plan.templates().pages()) {
@@ -71,7 +80,7 @@ public final class PdfExporter implements Exporter {
         book.add(sheet, Stretch.NONE);
       }
       if (!plan.templates().pages().isEmpty()) {
-        book.beginPart(TEMPLATES);
+        book.beginPart(HEADING);
       }
       for (Sheet page : plan.templates().pages()) {
         book.add(page, stretch);

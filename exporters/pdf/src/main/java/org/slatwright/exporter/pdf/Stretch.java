@@ -1,7 +1,6 @@
 package org.slatwright.exporter.pdf;
 
 import java.util.List;
-import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.measure.Length;
 
@@ -16,33 +15,34 @@ record Stretch(double across, double up) {
   /** True to size. */
   static final Stretch NONE = new Stretch(1, 1);
 
-  private static final Length RULE = Templates.CHECK_RULE;
-
   /** A tenth: no printer that prints at 100 % is so far off. */
-  private static final Length MOST = RULE.dividedBy(10);
+  private static final int MOST = 10;
 
   /**
-   * Against what the check rule measured on paper, across and up, or both alike.
+   * Against what the check rules measured on paper, across and up, or both alike.
    *
+   * @param rule what they should have measured
    * @throws ExportException when a length is more than a tenth off
    */
-  static Stretch against(List<Length> measured) throws ExportException {
-    return new Stretch(factor(measured.get(0)), factor(measured.get(measured.size() - 1)));
+  static Stretch against(Length rule, List<Length> measured) throws ExportException {
+    return new Stretch(
+        factor(rule, measured.get(0)), factor(rule, measured.get(measured.size() - 1)));
   }
 
-  private static double factor(Length measured) throws ExportException {
-    if (measured.minus(RULE).abs().isMoreThan(MOST)) {
+  private static double factor(Length rule, Length measured) throws ExportException {
+    Length most = rule.dividedBy(MOST);
+    if (measured.minus(rule).abs().isMoreThan(most)) {
       throw new ExportException(
           "printed-length is what the check rule of "
-              + RULE
+              + rule
               + " measured on paper, from "
-              + RULE.minus(MOST)
+              + rule.minus(most)
               + " to "
-              + RULE.plus(MOST)
+              + rule.plus(most)
               + ", not "
               + measured
               + ": print the templates at 100 %, without fit to page, and measure again");
     }
-    return RULE.inMm() / measured.inMm();
+    return rule.inMm() / measured.inMm();
   }
 }

@@ -14,10 +14,12 @@ import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.exporter.pdf.DrawnPage.Path;
 import org.slatwright.testkit.SamplePlans;
+import org.slatwright.testkit.WareRack;
 
 /** Every figure of every sheet, read back: in its order, place, width and shade. */
 class DrawnPageTest {
@@ -57,6 +59,30 @@ class DrawnPageTest {
         int last = document.getNumberOfPages() - 1;
         assertDrawn(page, DrawnPage.paths(document.getPage(last)), stretched);
       }
+    }
+  }
+
+  /** WareRack's rule of 6 in measured 5.94 in; the default leaves it as it is. */
+  @Test
+  void inAnInchPlanTheRuleIsOneOfSixInches() throws ExportException, IOException {
+    Sheet page = EVERY_KIND.templates().pages().get(0);
+    Plan inches =
+        SamplePlans.withDrawings(
+            WareRack.inInches(), List.of(), new Templates(List.of(), List.of(page)));
+    UnaryOperator<PaperPoint> stretched =
+        point ->
+            new PaperPoint(
+                105 + (point.x() - 105) * 6 / 5.94, 148.5 + (point.y() - 148.5) * 6 / 5.94);
+    assertFirstDrawn(inches, Map.of("printed-length", "5.94in"), page, stretched);
+    assertFirstDrawn(inches, Map.of(), page, point -> point);
+  }
+
+  private static void assertFirstDrawn(
+      Plan plan, Map<String, String> option, Sheet page, UnaryOperator<PaperPoint> placing)
+      throws ExportException, IOException {
+    byte[] file = Exported.files(plan, option).bytes(Exported.TEMPLATES);
+    try (PDDocument document = Loader.loadPDF(file)) {
+      assertDrawn(page, DrawnPage.paths(document.getPage(0)), placing);
     }
   }
 

@@ -13,29 +13,32 @@ import org.slatwright.api.measure.Length;
 
 class StretchTest {
 
+  private static final Length RULE = Length.mm(150);
+
   @Test
   void aRuleThatMeasuresWhatItShouldLeavesThePageAsItIs() throws ExportException {
-    assertEquals(Stretch.NONE, Stretch.against(List.of(Length.mm(150))));
+    assertEquals(Stretch.NONE, Stretch.against(RULE, List.of(Length.mm(150))));
   }
 
   @Test
   void oneLengthHoldsBothWays() throws ExportException {
     assertEquals(
-        new Stretch(150 / 148.6, 150 / 148.6), Stretch.against(List.of(Length.roundedMm(148.6))));
+        new Stretch(150 / 148.6, 150 / 148.6),
+        Stretch.against(RULE, List.of(Length.roundedMm(148.6))));
   }
 
   @Test
   void twoLengthsAreAcrossAndUp() throws ExportException {
     assertEquals(
         new Stretch(150.0 / 148, 150.0 / 151),
-        Stretch.against(List.of(Length.mm(148), Length.mm(151))));
+        Stretch.against(RULE, List.of(Length.mm(148), Length.mm(151))));
   }
 
   @Test
   void aTenthEitherWayIsTheMost() throws ExportException {
     assertEquals(
         new Stretch(150.0 / 135, 150.0 / 165),
-        Stretch.against(List.of(Length.mm(135), Length.mm(165))));
+        Stretch.against(RULE, List.of(Length.mm(135), Length.mm(165))));
   }
 
   @ParameterizedTest
@@ -46,7 +49,7 @@ class StretchTest {
         List.of(
             List.of(length), List.of(Length.mm(150), length), List.of(length, Length.mm(150)))) {
       String message =
-          assertThrows(ExportException.class, () -> Stretch.against(lengths)).getMessage();
+          assertThrows(ExportException.class, () -> Stretch.against(RULE, lengths)).getMessage();
       assertTrue(
           message.startsWith(
               "printed-length is what the check rule of 150 mm measured on paper, from 135 mm to"
