@@ -65,7 +65,7 @@ public final class Planner {
         patterns.patterns(),
         made.solids(),
         findings,
-        Drafting.sheets(rack, assembly, made, cut.plan(), findings),
+        Drafting.sheets(rack, assembly, quantities, made, cut.plan(), findings),
         FullScale.of(rack, assembly, made.jig()));
   }
 

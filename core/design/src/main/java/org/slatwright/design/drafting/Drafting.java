@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.Quantities;
 import org.slatwright.design.jig.MadeJig;
 import org.slatwright.design.sizing.Rack;
 
@@ -17,12 +19,33 @@ public final class Drafting {
   private Drafting() {}
 
   /**
-   * All sheets, in order.
+   * All sheets, in order: the cover, which has no number, then those that are numbered from 1.
    *
    * @param findings worst first; a sheet or more of their own come last
    */
   public static List<Sheet> sheets(
-      Rack rack, Assembly assembly, MadeJig jig, CuttingPlan cutting, List<Finding> findings) {
+      Rack rack,
+      Assembly assembly,
+      Quantities quantities,
+      MadeJig jig,
+      CuttingPlan cutting,
+      List<Finding> findings) {
+    List<SheetDrawing> drawings = new ArrayList<>(jigs(rack, jig));
+    drawings.addAll(CutListSheet.of(rack, assembly));
+    drawings.addAll(CuttingDiagrams.of(rack, cutting));
+    drawings.addAll(OrderOfCutting.of(rack, cutting));
+    int findingsSheet = 1 + drawings.size() + 1;
+    Optional<String> found = FindingsNote.of(findings, findingsSheet);
+    drawings.add(0, new GeneralArrangement(rack, assembly, found));
+    drawings.addAll(FindingsSheet.of(rack, findings));
+    Sheet cover = new CoverSheet(rack, assembly, quantities, found).sheet();
+    Stream<Sheet> numbered =
+        IntStream.range(0, drawings.size())
+            .mapToObj(i -> drawings.get(i).sheet(i + 1, drawings.size()));
+    return Stream.concat(Stream.of(cover), numbered).toList();
+  }
+
+  private static List<SheetDrawing> jigs(Rack rack, MadeJig jig) {
     List<SheetDrawing> drawings = new ArrayList<>();
     jig.jig()
         .ifPresent(
@@ -31,14 +54,6 @@ public final class Drafting {
               drawings.add(new JigPlatesSheet(rack, made));
             });
     jig.offcutJig().ifPresent(made -> drawings.add(JigSheet.ofOffcuts(rack, made)));
-    drawings.addAll(CuttingDiagrams.of(rack, cutting));
-    drawings.addAll(OrderOfCutting.of(rack, cutting));
-    int findingsSheet = 1 + drawings.size() + 1;
-    Optional<String> found = FindingsNote.of(findings, findingsSheet);
-    drawings.add(0, new GeneralArrangement(rack, assembly, found));
-    drawings.addAll(FindingsSheet.of(rack, findings));
-    return IntStream.range(0, drawings.size())
-        .mapToObj(i -> drawings.get(i).sheet(i + 1, drawings.size()))
-        .toList();
+    return drawings;
   }
 }

@@ -10,6 +10,19 @@ record HeadedTable(String heading, Table table) implements TextBlock {
   private static final double HEADING = 3.5;
   private static final double ABOVE_TABLE = HEADING * 0.35;
 
+  /** Lines of a row, which has to fit on a sheet. */
+  private static final int LINES = 12;
+
+  /** That may go on from sheet to sheet. */
+  static RunningText<List<String>> running(
+      String id, String heading, List<List<String>> rows, List<Table.Column> columns) {
+    return new RunningText<>(
+        id,
+        heading,
+        Table.parted(columns, rows, LINES),
+        (head, some) -> new HeadedTable(head, new Table(columns, some)));
+  }
+
   @Override
   public double height() {
     return headingHeight() + table.height();

@@ -14,6 +14,9 @@ import org.slatwright.design.sizing.ShelfRow;
 /** What the general arrangement says in words: shelves, joints, fixing, and the caution. */
 final class Notes {
 
+  static final String CAUTION =
+      "Caution: fix the rack to the wall; a tall or top-heavy rack tips. Local codes come first.";
+
   private Notes() {}
 
   /** A sentence or two each, most telling first, the caution last. */
@@ -26,8 +29,7 @@ final class Notes {
     texts.add(slats(rack, assembly, lengths));
     texts.add(joint(rack, lengths));
     texts.add(fixing(rack, lengths));
-    texts.add(
-        "Caution: fix the rack to the wall; a tall or top-heavy rack tips. Local codes come first.");
+    texts.add(CAUTION);
     return texts;
   }
 

@@ -22,9 +22,6 @@ final class OrderOfCutting {
   static final String NAME = "order-of-cutting";
   static final String TITLE = "Order of cutting";
 
-  /** Of a row, which has to fit on a sheet. */
-  private static final int LINES = 12;
-
   private final CuttingPlan plan;
   private final LengthFormat lengths;
   private final double width;
@@ -93,14 +90,9 @@ final class OrderOfCutting {
     return texts;
   }
 
-  private RunningText<List<String>> table(
+  private static RunningText<List<String>> table(
       String id, String heading, List<List<String>> rows, Column... columns) {
-    List<Column> all = List.of(columns);
-    return new RunningText<>(
-        id,
-        heading,
-        Table.parted(all, rows, LINES),
-        (head, some) -> new HeadedTable(head, new Table(all, some)));
+    return HeadedTable.running(id, heading, rows, List.of(columns));
   }
 
   private Column column(String heading, double share) {

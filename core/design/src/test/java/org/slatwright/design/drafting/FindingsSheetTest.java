@@ -19,6 +19,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
@@ -28,6 +29,7 @@ import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Sizing;
+import org.slatwright.design.takeoff.TakeOff;
 
 class FindingsSheetTest {
 
@@ -91,20 +93,24 @@ class FindingsSheetTest {
   }
 
   @Test
-  void theFirstSheetSaysWhichSheetTellsWhatMustChange() throws Exception {
+  void coverAndFirstSheetSayWhichSheetTellsWhatMustChange() throws Exception {
     Finding error = finding(Severity.ERROR, "slat-sag", "slat S", LONG);
     Finding warning = finding(Severity.WARNING, "slat-sag", "slat S", LONG);
     Finding note = finding(Severity.NOTE, "slat-sag", "slat S", LONG);
 
     assertInOrder(
-        text(allSheets("A4", "Seeds", List.of(error, warning)).subList(0, 1)),
+        text(allSheets("A4", "Seeds", List.of(error, warning)).subList(0, 2)),
+        "ERRORS were found: see sheet 3 before building.",
         "Notes",
-        "ERRORS were found: see sheet 2 before building.");
+        "ERRORS were found: see sheet 3 before building.");
     assertInOrder(
-        text(allSheets("A4", "Seeds", List.of(warning)).subList(0, 1)),
+        text(allSheets("A4", "Seeds", List.of(warning)).subList(0, 2)),
+        "Warnings: see sheet 3.",
         "Notes",
-        "Warnings: see sheet 2.");
-    assertFalse(text(allSheets("A4", "Seeds", List.of(note)).subList(0, 1)).contains("see sheet"));
+        "Warnings: see sheet 3.");
+    assertFalse(text(allSheets("A4", "Seeds", List.of(note)).subList(0, 2)).contains("see sheet"));
+    assertTrue(
+        allSheets("A4", "Seeds", List.of(error)).get(3).name().startsWith("drawings/03-checks"));
   }
 
   @Test
@@ -122,8 +128,8 @@ class FindingsSheetTest {
     List<Sheet> sheets = sheets("A4", "Seeds", many);
 
     assertTrue(sheets.size() > 1, () -> sheets.size() + " sheets");
-    assertEquals("drawings/02-checks-and-cautions", sheets.get(0).name());
-    assertEquals("drawings/03-checks-and-cautions", sheets.get(1).name());
+    assertEquals("drawings/03-checks-and-cautions", sheets.get(0).name());
+    assertEquals("drawings/04-checks-and-cautions", sheets.get(1).name());
     assertTrue(text(sheets).contains("(continued)"));
     String[] all = many.stream().map(f -> "slat S" + number(f) + ":").toArray(String[]::new);
     assertInOrder(text(sheets), all);
@@ -233,14 +239,16 @@ class FindingsSheetTest {
   private static List<Sheet> sheets(String paper, String title, List<Finding> findings)
       throws RackFileException {
     List<Sheet> all = allSheets(paper, title, findings);
-    return all.subList(1, all.size());
+    return all.subList(3, all.size());
   }
 
   private static List<Sheet> allSheets(String paper, String title, List<Finding> findings)
       throws RackFileException {
     byte[] file = SEED_CABINET.formatted(title, paper).getBytes(StandardCharsets.UTF_8);
     Rack rack = Sizing.solve(RackFileReader.read(file, "rack.yaml", List.of()));
-    return Drafting.sheets(rack, Framing.frame(rack), NO_JIG, CuttingPlan.NONE, findings);
+    Assembly assembly = Framing.frame(rack);
+    return Drafting.sheets(
+        rack, assembly, TakeOff.of(assembly, rack), NO_JIG, CuttingPlan.NONE, findings);
   }
 
   /** Of every view, line after line, as it is read. */
