@@ -72,7 +72,9 @@ final class CoverFacts {
     rack.fits().stream()
         .filter(Fit::enough)
         .forEach(fit -> byThing.computeIfAbsent(fit.thing(), key -> new ArrayList<>()).add(fit));
-    return byThing.values().stream().map(this::holds).toList();
+    List<String> said = new ArrayList<>();
+    byThing.values().forEach(fits -> said.add((said.isEmpty() ? "" : "or ") + holds(fits)));
+    return said;
   }
 
   private String holds(List<Fit> shelves) {

@@ -60,7 +60,7 @@ class CoverSheetTest {
             plan.lengths().withUnit(extent.size(Axis.Z)) + " high",
             "4, over 2 bays",
             "4 × pot on each shelf of a bay",
-            "1 × clay bag on shelves 1, 4 of a bay",
+            "or 1 × clay bag on shelves 1, 4 of a bay",
             "40 kg, spread evenly over each shelf",
             "larch frames 44 × 44 mm rails 44 × 70 mm slats 18 × 95 mm",
             plan.quantities().mass().withUnit(plan.lengths().unit()) + ", when empty",
