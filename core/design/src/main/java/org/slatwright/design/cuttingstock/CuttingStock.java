@@ -1,5 +1,6 @@
 package org.slatwright.design.cuttingstock;
 
+import java.util.List;
 import java.util.stream.LongStream;
 
 /** Solves cutting stock problems. */
@@ -12,6 +13,8 @@ public final class CuttingStock {
 
   /** Filled after it, as long as their share of the work lasts. */
   private static final int MORE_PLANS = 1_000;
+
+  private static final int FIRST_DEPARTURES = 10;
 
   private final Job job;
   private final Work work;
@@ -69,9 +72,12 @@ public final class CuttingStock {
     raise(0);
     var values = new ValueCorrection(job, best, work);
     values.run(FIRST_PLANS, bound, work.left() / 10_000 * job.kinds());
-    if (isProved()) {
-      return;
+    if (!isProved()) {
+      searchPatterns(values);
     }
+  }
+
+  private void searchPatterns(ValueCorrection values) {
     var generation = new ColumnGeneration(job, work);
     generation.start(best.plan());
     long scaled = generation.solve(job.demand, job.available, Integer.MAX_VALUE, work.left() / 5);
@@ -84,9 +90,7 @@ public final class CuttingStock {
     limitCosts(worth, excess, generation.scale);
     var dive = new Dive(generation, best, work);
     int choices = dive.run(-1, 0);
-    for (int d = 0; d < Math.min(choices, 10) && !isProved() && !work.isOver(); d++) {
-      dive.run(d, 1);
-    }
+    depart(dive, choices, Math.min(choices, FIRST_DEPARTURES));
     if (!isProved()) {
       values.run(MORE_PLANS, bound, work.left() / 5_000 * job.kinds());
     }
@@ -94,15 +98,20 @@ public final class CuttingStock {
       return;
     }
     long gap = generation.scale * best.target() - scaled;
-    var patterns =
-        PatternEnumeration.within(job, worth, excess, generation.scale, gap, MOST_PATTERNS, work);
-    if (patterns.isEmpty()) {
-      for (int d = 0; d < choices * 3 && !isProved() && !work.isOver(); d++) {
-        dive.run(d % choices, 1 + d / choices);
-      }
-      return;
+    PatternEnumeration.within(job, worth, excess, generation.scale, gap, MOST_PATTERNS, work)
+        .ifPresentOrElse(
+            patterns -> searchAll(patterns, generation), () -> depart(dive, choices, choices * 3));
+  }
+
+  /** Dives that depart from the first, at each of its choices in turn. */
+  private void depart(Dive dive, int choices, int dives) {
+    for (int d = 0; d < dives && !isProved() && !work.isOver(); d++) {
+      dive.run(d % choices, 1 + d / choices);
     }
-    patterns.get().forEach(generation::add);
+  }
+
+  private void searchAll(List<Pattern> patterns, ColumnGeneration generation) {
+    patterns.forEach(generation::add);
     if (new BranchAndBound(generation, best, work).run()) {
       bound = best.cost();
     }

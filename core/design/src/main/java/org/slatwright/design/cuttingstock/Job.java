@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * A cutting stock problem in the form it is solved in: pieces fit when the sum of their weights is
@@ -45,33 +46,15 @@ final class Job {
 
   Job(CuttingProblem problem) {
     this.problem = problem;
-    long longest = problem.stocks().stream().mapToLong(this::capacityOf).max().orElse(0);
-    this.demandAt =
-        IntStream.range(0, problem.demands().size())
-            .filter(i -> weightOf(problem.demands().get(i)) <= longest)
-            .boxed()
-            .sorted(Comparator.comparing(i -> -problem.demands().get(i).length()))
-            .mapToInt(i -> i)
-            .toArray();
+    this.demandAt = demandsThatFit();
     this.weight = new long[demandAt.length];
     this.demand = new int[demandAt.length];
     for (int i = 0; i < demandAt.length; i++) {
       weight[i] = weightOf(problem.demands().get(demandAt[i]));
       demand[i] = problem.demands().get(demandAt[i]).count();
     }
-    int pieces = IntStream.of(demand).sum();
-    long shortest = weight.length == 0 ? Long.MAX_VALUE : weight[weight.length - 1];
-    this.stockAt =
-        IntStream.range(0, problem.stocks().size())
-            .filter(k -> capacityOf(problem.stocks().get(k)) >= shortest)
-            .filter(k -> problem.stocks().get(k).available().orElse(1) > 0)
-            .boxed()
-            .sorted(
-                Comparator.comparing((Integer k) -> problem.stocks().get(k).price())
-                    .thenComparing(k -> problem.stocks().get(k).length())
-                    .thenComparing(k -> problem.stocks().get(k).available().orElse(pieces)))
-            .mapToInt(k -> k)
-            .toArray();
+    int pieces = pieces();
+    this.stockAt = stocksThatHold(pieces);
     this.capacity = new long[stockAt.length];
     this.price = new long[stockAt.length];
     this.available = new int[stockAt.length];
@@ -85,16 +68,42 @@ final class Job {
     }
     this.mayMiss = new boolean[weight.length];
     for (int i = 0; i < weight.length; i++) {
-      mayMiss[i] = true;
-      for (int k = 0; k < capacity.length; k++) {
-        mayMiss[i] &= !(unlimited[k] && capacity[k] >= weight[i]);
-      }
+      mayMiss[i] = mayMiss(weight[i]);
     }
-    long all = 1;
-    for (int k = 0; k < capacity.length; k++) {
-      all += price[k] * available[k];
-    }
-    this.missingPrice = all;
+    this.missingPrice = 1 + priceOfAll();
+  }
+
+  /** The heaviest first. */
+  private int[] demandsThatFit() {
+    long longest = problem.stocks().stream().mapToLong(this::capacityOf).max().orElse(0);
+    return IntStream.range(0, problem.demands().size())
+        .filter(i -> weightOf(problem.demands().get(i)) <= longest)
+        .boxed()
+        .sorted(Comparator.comparing(i -> -problem.demands().get(i).length()))
+        .mapToInt(i -> i)
+        .toArray();
+  }
+
+  private int[] stocksThatHold(int pieces) {
+    long lightest = LongStream.of(weight).min().orElse(Long.MAX_VALUE);
+    return IntStream.range(0, problem.stocks().size())
+        .filter(k -> capacityOf(problem.stocks().get(k)) >= lightest)
+        .filter(k -> problem.stocks().get(k).available().orElse(1) > 0)
+        .boxed()
+        .sorted(
+            Comparator.comparing((Integer k) -> problem.stocks().get(k).price())
+                .thenComparing(k -> problem.stocks().get(k).length())
+                .thenComparing(k -> problem.stocks().get(k).available().orElse(pieces)))
+        .mapToInt(k -> k)
+        .toArray();
+  }
+
+  private boolean mayMiss(long weight) {
+    return IntStream.range(0, stocks()).noneMatch(k -> unlimited[k] && capacity[k] >= weight);
+  }
+
+  private long priceOfAll() {
+    return IntStream.range(0, stocks()).mapToLong(k -> price[k] * available[k]).sum();
   }
 
   private long weightOf(CuttingProblem.Demand demand) {

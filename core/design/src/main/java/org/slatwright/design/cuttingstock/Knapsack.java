@@ -188,44 +188,48 @@ final class Knapsack {
     return parts * (capacity + 1);
   }
 
+  /** So many of a kind as one; a bit for each capacity says whether the best there takes it. */
+  private record Part(int kind, int count, long[] takes) {}
+
   private void fill(int capacity) {
     long[] value = new long[capacity + 1];
-    int parts = (int) (tableSize(capacity) / (capacity + 1));
-    long[][] takes = new long[parts][];
-    int[] partKind = new int[parts];
-    int[] partCount = new int[parts];
-    int part = 0;
+    var parts = new ArrayList<Part>();
     for (int at = 0; at < candidates; at++) {
       int kind = order[at];
       long left = Math.min(most[kind], capacity / weight[kind]);
       for (int count = 1; left > 0; count *= 2) {
         int n = (int) Math.min(count, left);
         left -= n;
-        takes[part] = new long[capacity / 64 + 1];
-        partKind[part] = kind;
-        partCount[part] = n;
-        int heavy = (int) (n * weight[kind]);
-        long gain = n * worth[kind];
-        for (int c = capacity; c >= heavy; c--) {
-          long other = value[c - heavy] + gain;
-          if (other > value[c]) {
-            value[c] = other;
-            takes[part][c >> 6] |= 1L << c;
-          }
-        }
-        part++;
+        parts.add(new Part(kind, n, enter(value, (int) (n * weight[kind]), n * worth[kind])));
       }
     }
-    if (value[capacity] <= best) {
-      return;
+    if (value[capacity] > best) {
+      best = value[capacity];
+      found.add(bestTaken);
+      take(parts, capacity);
     }
-    best = value[capacity];
-    found.add(bestTaken);
+  }
+
+  /** Takes a part wherever that is worth more; a bit for each capacity says where. */
+  private static long[] enter(long[] value, int heavy, long gain) {
+    long[] takes = new long[(value.length - 1) / 64 + 1];
+    for (int c = value.length - 1; c >= heavy; c--) {
+      long other = value[c - heavy] + gain;
+      if (other > value[c]) {
+        value[c] = other;
+        takes[c >> 6] |= 1L << c;
+      }
+    }
+    return takes;
+  }
+
+  private void take(List<Part> parts, int capacity) {
     int room = capacity;
-    for (int p = part - 1; p >= 0; p--) {
-      if ((takes[p][room >> 6] >> room & 1) != 0) {
-        bestTaken[partKind[p]] += partCount[p];
-        room -= (int) (partCount[p] * weight[partKind[p]]);
+    for (int p = parts.size() - 1; p >= 0; p--) {
+      var part = parts.get(p);
+      if ((part.takes[room >> 6] >> room & 1) != 0) {
+        bestTaken[part.kind] += part.count;
+        room -= (int) (part.count * weight[part.kind]);
       }
     }
   }
