@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * Among plans of one cost the one with the fewest stock lengths, and among those one with the
  * longest rest. Each is asked for as a job of its own, which the same search solves: do all pieces
- * fit just this mix of stock lengths? A rest is asked for as one more piece, since it is one that
- * could be cut.
+ * fit just this mix of stock lengths, one of them shorter by the rest that is wanted?
  */
 final class TieBreaks {
 
@@ -48,7 +49,7 @@ final class TieBreaks {
 
   private void takeFewerLengths() {
     for (int lengths = 1; lengths < plan.lengths() && !work.isOver(); lengths++) {
-      packed(lengths, Optional.empty()).ifPresent(fewer -> plan = fewer);
+      packed(lengths, 0).ifPresent(fewer -> plan = fewer);
     }
   }
 
@@ -59,13 +60,10 @@ final class TieBreaks {
     for (var mix : Mixes.of(job, plan.lengths(), price, weight, work)) {
       tooLong = Math.max(tooLong, room(mix) - weight + 1);
     }
-    for (long capacity : job.capacity) {
-      // a stock length without a piece is not cut
-      tooLong = Math.min(tooLong, Math.max(sure + 1, capacity));
-    }
+    tooLong = Math.min(tooLong, LongStream.of(job.capacity).max().orElse(0));
     while (sure + 1 < tooLong && !work.isOver()) {
       long rest = sure + (tooLong - sure) / 2;
-      var better = packed(plan.lengths(), Optional.of(rest));
+      var better = packed(plan.lengths(), rest);
       if (better.isPresent()) {
         plan = better.get();
         sure = Math.max(rest, longestRest());
@@ -95,48 +93,52 @@ final class TieBreaks {
     return longest;
   }
 
-  /** All pieces in so many stock lengths at that price, beside a rest. */
-  private Optional<Plan> packed(int lengths, Optional<Long> rest) {
-    for (var mix : Mixes.of(job, lengths, price, weight + rest.orElse(0L), work)) {
-      var packed = work.isOver() ? Optional.<Plan>empty() : packed(mix, rest);
-      if (packed.isPresent()) {
-        return packed;
+  /** All pieces in so many stock lengths at that price, {@code rest} left over in one of them. */
+  private Optional<Plan> packed(int lengths, long rest) {
+    for (var mix : Mixes.of(job, lengths, price, weight + rest, work)) {
+      for (int k = 0; k < mix.length && !work.isOver(); k++) {
+        if (mix[k] > 0 && job.capacity[k] > rest) {
+          var packed = packed(mix, k, rest);
+          if (packed.isPresent()) {
+            return packed;
+          }
+        }
       }
     }
     return Optional.empty();
   }
 
-  private Optional<Plan> packed(int[] mix, Optional<Long> rest) {
+  private Optional<Plan> packed(int[] mix, int shortened, long rest) {
     var stocks = new ArrayList<CuttingProblem.Stock>();
     for (int k = 0; k < mix.length; k++) {
-      stocks.add(new CuttingProblem.Stock(job.capacity[k], 0, OptionalInt.of(mix[k])));
+      int whole = k == shortened ? mix[k] - 1 : mix[k];
+      stocks.add(new CuttingProblem.Stock(job.capacity[k], 0, OptionalInt.of(whole)));
     }
-    var demands = new ArrayList<CuttingProblem.Demand>();
-    for (int i = 0; i < job.kinds(); i++) {
-      demands.add(new CuttingProblem.Demand(job.weight[i], job.demand[i]));
-    }
-    rest.ifPresent(length -> demands.add(new CuttingProblem.Demand(length, 1)));
+    long left = job.capacity[shortened] - rest;
+    stocks.add(new CuttingProblem.Stock(left, 0, OptionalInt.of(1)));
     var each = new Work(EACH);
     long given = each.left();
-    var solution = CuttingStock.cheapest(new CuttingProblem(0, 0, stocks, demands), each);
+    var solution = CuttingStock.cheapest(new CuttingProblem(0, 0, stocks, demands()), each);
     work.spend(given - each.left());
     return solution.missing().stream().allMatch(n -> n == 0)
-        ? Optional.of(plan(solution.patterns()))
+        ? Optional.of(plan(solution.patterns(), shortened))
         : Optional.empty();
   }
 
-  /** The pieces without the rest, which stands last. */
-  private Plan plan(List<CuttingSolution.Pattern> patterns) {
+  private List<CuttingProblem.Demand> demands() {
+    return IntStream.range(0, job.kinds())
+        .mapToObj(i -> new CuttingProblem.Demand(job.weight[i], job.demand[i]))
+        .toList();
+  }
+
+  /** With the stock length that was shortened, which stands last, as it is. */
+  private Plan plan(List<CuttingSolution.Pattern> patterns, int shortened) {
     var cuts = new ArrayList<Plan.Cut>();
     for (var pattern : patterns) {
-      int[] pieces = new int[job.kinds()];
-      int count = 0;
-      for (int i = 0; i < pieces.length; i++) {
-        pieces[i] = pattern.pieces().get(i);
-        count += pieces[i];
-      }
-      if (count > 0) {
-        cuts.add(new Plan.Cut(pattern.stock(), pieces, pattern.times()));
+      int[] pieces = pattern.pieces().stream().mapToInt(Integer::intValue).toArray();
+      int stock = pattern.stock() == job.stocks() ? shortened : pattern.stock();
+      if (IntStream.of(pieces).sum() > 0) {
+        cuts.add(new Plan.Cut(stock, pieces, pattern.times()));
       }
     }
     return Plan.of(cuts);

@@ -39,7 +39,8 @@ final class IsometricFaces {
       polygonizer.add(FACTORY.createLineString(new Coordinate[] {edge.start(), edge.end()}));
     }
     Collection<?> cells = polygonizer.getPolygons();
-    return cells.stream().map(Polygon.class::cast);
+    // The polygonizer's own order follows hash codes.
+    return cells.stream().map(cell -> (Polygon) ((Polygon) cell).norm()).sorted();
   }
 
   /**

@@ -14,7 +14,7 @@ import org.slatwright.api.model.Role;
 
 /**
  * The whole rack in isometric axonometry, its right sides shaded, as large as there is room for and
- * so to no scale.
+ * so to no scale: the room is that of the box around it.
  */
 final class Pictorial {
 

@@ -85,7 +85,7 @@ class PictorialTest {
     assertTrue(drawn.getMinY() > ROOM.bottom() - 1e-9 && drawn.getMaxY() < ROOM.top() + 1e-9);
     double wide = drawn.getWidth() / ROOM.width();
     double high = drawn.getHeight() / ROOM.height();
-    assertTrue(Math.max(wide, high) > 0.9, () -> wide + " and " + high);
+    assertTrue(Math.max(wide, high) > 0.8, () -> wide + " and " + high);
   }
 
   @Provide
