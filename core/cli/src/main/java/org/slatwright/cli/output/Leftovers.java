@@ -15,16 +15,24 @@ import java.util.stream.Stream;
  */
 final class Leftovers {
 
-  private static final List<String> FOLDERS = List.of("drawings", "jig", "parts");
+  private static final List<String> FOLDERS = List.of("drawings", "jig", "parts", "templates");
 
   private static final List<String> FILES =
       List.of(
+          "buying-list.csv",
           "cut-list.csv",
+          "cutting-plan.csv",
           "findings.csv",
           "hole-list.csv",
+          "missing-pieces.csv",
+          "plan-book.pdf",
           "plan.json",
           "plan.schema.json",
           "quantities.csv",
+          "shelf-slats.csv",
+          "spare-pieces.csv",
+          "stop-settings.csv",
+          "templates.pdf",
           "what-fits.csv");
 
   private Leftovers() {}
