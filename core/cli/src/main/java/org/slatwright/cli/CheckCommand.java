@@ -28,7 +28,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
-    Plan plan = rack.plan(session);
+    Plan plan = rack.undrawn(session);
     print(FindingText.of(plan.findings()));
     print(QuantityText.of(plan));
     print(BuyingText.of(plan));

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.cli.output.OutputException;
+import org.slatwright.design.Planner;
+import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.rackfile.RackFileReader;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,9 +56,28 @@ final class RackInput {
    * @throws ParameterException when a setting has not the form of one
    */
   Plan plan(Session session) throws Refusal {
+    return plan(session, Planner::plan);
+  }
+
+  /**
+   * The same without drawings.
+   *
+   * @throws Refusal as {@link #plan(Session)} does
+   * @throws ParameterException as {@link #plan(Session)} does
+   */
+  Plan undrawn(Session session) throws Refusal {
+    return plan(session, Planner::undrawn);
+  }
+
+  /** Makes a plan of a rack file. */
+  private interface Planning {
+    Plan of(RackFile file) throws RackFileException;
+  }
+
+  private Plan plan(Session session, Planning planning) throws Refusal {
     RackText text = text(session);
     try {
-      Plan plan = text.plan(List.of());
+      Plan plan = planning.of(text.read(List.of()));
       text.notes().forEach(session::note);
       return plan;
     } catch (RackFileException e) {

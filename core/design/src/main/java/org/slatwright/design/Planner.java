@@ -2,8 +2,11 @@ package org.slatwright.design;
 
 import java.util.Comparator;
 import java.util.List;
+import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
+import org.slatwright.api.model.Solid;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
@@ -37,36 +40,76 @@ public final class Planner {
    *     is wrong and what would put it right
    */
   public static Plan plan(RackFile file) throws RackFileException {
-    Rack rack = Sizing.solve(file);
-    Assembly assembly = Framing.frame(rack);
-    LengthFormat lengths = new LengthFormat(rack.units());
-    MadeJig made = JigMaker.make(rack);
-    Quantities quantities = TakeOff.of(assembly, rack);
-    MadePatterns patterns = Patterns.of(rack.shop(), rack.units(), assembly, made.jig());
-    CutRack cut = Cutting.plan(rack, assembly, quantities);
-    List<Finding> findings =
-        worstFirst(
-            List.of(
-                rack.notes(),
-                cut.findings(),
-                made.findings(),
-                patterns.findings(),
-                Checks.of(new Design(rack, assembly, quantities, made.jig()))));
-    return new Plan(
-        rack.title(),
-        lengths,
-        rack.chains(),
-        rack.fits(),
-        assembly,
-        CutList.of(assembly, lengths),
-        cut.plan(),
-        quantities,
-        made.jig(),
-        patterns.patterns(),
-        made.solids(),
-        findings,
-        Drafting.sheets(rack, assembly, quantities, made, cut.plan(), findings),
-        FullScale.of(rack, assembly, made.jig()));
+    Reckoned reckoned = Reckoned.of(file);
+    Rack rack = reckoned.rack;
+    return reckoned.plan(
+        JigMaker.solids(rack, reckoned.made),
+        Drafting.sheets(
+            rack,
+            reckoned.assembly,
+            reckoned.quantities,
+            reckoned.made,
+            reckoned.cut.plan(),
+            reckoned.findings),
+        FullScale.of(rack, reckoned.assembly, reckoned.made.jig()));
+  }
+
+  /**
+   * The same without drawings, templates and solids, for who reads its numbers alone: drawing takes
+   * longer than all the rest.
+   *
+   * @throws RackFileException as {@link #plan} does
+   */
+  public static Plan undrawn(RackFile file) throws RackFileException {
+    return Reckoned.of(file).plan(List.of(), List.of(), Templates.NONE);
+  }
+
+  /** All that is settled before anything is drawn. */
+  private record Reckoned(
+      Rack rack,
+      Assembly assembly,
+      Quantities quantities,
+      MadeJig made,
+      MadePatterns patterns,
+      CutRack cut,
+      List<Finding> findings) {
+
+    static Reckoned of(RackFile file) throws RackFileException {
+      Rack rack = Sizing.solve(file);
+      Assembly assembly = Framing.frame(rack);
+      MadeJig made = JigMaker.make(rack);
+      Quantities quantities = TakeOff.of(assembly, rack);
+      MadePatterns patterns = Patterns.of(rack.shop(), rack.units(), assembly, made.jig());
+      CutRack cut = Cutting.plan(rack, assembly, quantities);
+      List<Finding> findings =
+          worstFirst(
+              List.of(
+                  rack.notes(),
+                  cut.findings(),
+                  made.findings(),
+                  patterns.findings(),
+                  Checks.of(new Design(rack, assembly, quantities, made.jig()))));
+      return new Reckoned(rack, assembly, quantities, made, patterns, cut, findings);
+    }
+
+    Plan plan(List<Solid> solids, List<Sheet> sheets, Templates templates) {
+      LengthFormat lengths = new LengthFormat(rack.units());
+      return new Plan(
+          rack.title(),
+          lengths,
+          rack.chains(),
+          rack.fits(),
+          assembly,
+          CutList.of(assembly, lengths),
+          cut.plan(),
+          quantities,
+          made.jig(),
+          patterns.patterns(),
+          solids,
+          findings,
+          sheets,
+          templates);
+    }
   }
 
   private static List<Finding> worstFirst(List<List<Finding>> found) {

@@ -2,6 +2,7 @@ package org.slatwright.design.jig;
 
 import java.util.List;
 import java.util.Optional;
+import org.slatwright.api.model.Solid;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Jig;
 import org.slatwright.design.sizing.Rack;
@@ -22,12 +23,17 @@ public final class JigMaker {
     SaddlePlates plates = SaddlePlates.of(saddle);
     List<Finding> onPlates = limits.onPlates(plates.all(), saddle.web());
     return onPlates.isEmpty()
-        ? new MadeJig(
-            Optional.of(jig(rack, saddle, plates)),
-            new PrintedSaddle(saddle, plates).solids(),
-            OffcutJig.of(rack),
-            List.of())
+        ? new MadeJig(Optional.of(jig(rack, saddle, plates)), OffcutJig.of(rack), List.of())
         : MadeJig.none(OffcutJig.of(rack), onPlates);
+  }
+
+  /** The jig that was made for the rack, for a 3-D printer; none where there is none. */
+  public static List<Solid> solids(Rack rack, MadeJig made) {
+    if (made.jig().isEmpty()) {
+      return List.of();
+    }
+    Saddle saddle = Saddle.of(rack);
+    return new PrintedSaddle(saddle, SaddlePlates.of(saddle)).solids();
   }
 
   private static Jig jig(Rack rack, Saddle saddle, SaddlePlates plates) {

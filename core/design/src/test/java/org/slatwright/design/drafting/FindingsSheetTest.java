@@ -45,8 +45,7 @@ class FindingsSheetTest {
       shop: { paper: %s }
       """;
 
-  private static final MadeJig NO_JIG =
-      new MadeJig(Optional.empty(), List.of(), Optional.empty(), List.of());
+  private static final MadeJig NO_JIG = new MadeJig(Optional.empty(), Optional.empty(), List.of());
 
   private static final String LONG =
       "the slats bend more under the load than looks safe, and more yet when the load stays for"
