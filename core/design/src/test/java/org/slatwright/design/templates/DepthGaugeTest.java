@@ -3,7 +3,6 @@ package org.slatwright.design.templates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,12 +13,8 @@ import org.slatwright.api.model.Joint;
 
 class DepthGaugeTest {
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void theStopLeavesAsMuchOfTheBitAsTheHoleIsDeep(Drawn rack) {
     Ruled gauge = new Ruled(rack.draft("depth-gauge"));
     Joint.Pin pin = rack.assembly().joints().get(3).pins().get(0);

@@ -3,7 +3,6 @@ package org.slatwright.design.templates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -28,10 +27,6 @@ class DraftsTest {
   /** So that the name stands on every page of a long strip. */
   private static final double REPEATED = 205;
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @Provide
   Arbitrary<Drawn> racks() {
     return Drawn.any();
@@ -54,7 +49,7 @@ class DraftsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void anExampleIsDrawnWell(Drawn rack) {
     rack.drafts().forEach(DraftsTest::assertDrawnWell);
   }
@@ -67,7 +62,7 @@ class DraftsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void thePageOfALongStripSaysWhichStripItIs(Drawn rack) {
     for (String name : List.of("U-drilling", "story-rod", "slat-spacing")) {
       Draft draft = rack.draft(name);

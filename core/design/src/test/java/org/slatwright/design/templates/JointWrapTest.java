@@ -2,7 +2,6 @@ package org.slatwright.design.templates;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -20,17 +19,13 @@ import org.slatwright.api.model.Joint;
 /** The template folded up and put over every joint of the rack in turn. */
 class JointWrapTest {
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @Provide
   Arbitrary<Drawn> racks() {
     return Drawn.any();
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void itFitsEveryJointOfAnExample(Drawn rack) {
     assertFits(rack);
   }

@@ -3,7 +3,6 @@ package org.slatwright.design.templates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.Comparator;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
@@ -25,17 +24,13 @@ import org.slatwright.api.model.Role;
 /** The two ends, laid on the ends of every rail of the rack. */
 class RailEndsTest {
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @Provide
   Arbitrary<Drawn> racks() {
     return Drawn.any();
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void theyFitEveryRailOfAnExample(Drawn rack) {
     assertFit(rack);
   }

@@ -3,7 +3,6 @@ package org.slatwright.design.templates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,17 +27,13 @@ import org.slatwright.design.templates.printing.Draft;
 /** The strips, laid on every rail of the rack in turn, the front end against the front upright. */
 class SlatSpacingTest {
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @Provide
   Arbitrary<Drawn> racks() {
     return Drawn.any();
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void someStripFitsEveryRowOfAnExampleOnEveryRail(Drawn rack) {
     assertFit(rack);
   }

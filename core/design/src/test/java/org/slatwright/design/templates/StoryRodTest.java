@@ -3,7 +3,6 @@ package org.slatwright.design.templates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -24,17 +23,13 @@ class StoryRodTest {
 
   private static final double FACE = 12;
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @Provide
   Arbitrary<Drawn> racks() {
     return Drawn.any();
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void everyHeightOfAnExampleIsOnIt(Drawn rack) {
     assertEveryHeight(rack);
   }

@@ -3,7 +3,6 @@ package org.slatwright.design.templates;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
@@ -27,17 +26,13 @@ import org.slatwright.api.model.Role;
 /** The strip, laid on every upright of the rack in turn, its floor end on the floor. */
 class UprightDrillingTest {
 
-  static List<Drawn> examples() throws IOException {
-    return Drawn.examples();
-  }
-
   @Provide
   Arbitrary<Drawn> racks() {
     return Drawn.any();
   }
 
   @ParameterizedTest
-  @MethodSource("examples")
+  @MethodSource("org.slatwright.design.templates.Drawn#examples")
   void itFitsEveryUprightOfAnExample(Drawn rack) {
     assertFits(rack);
   }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.design.drafting.Paragraph;
 import org.slatwright.design.drafting.Strokes;
 
@@ -18,8 +20,8 @@ final class CheckRule {
   /** Across, both scales with their numbers. */
   static final double THICKNESS_MM = 11.9;
 
-  private static final int MILLIMETRES = 150;
-  private static final int INCHES = 6;
+  private static final int MILLIMETRES = lengthIn(Unit.MM);
+  private static final int INCHES = lengthIn(Unit.INCH);
   private static final double INCH = Length.inches(1, 1).inMm();
   private static final int EIGHTHS = 8;
   private static final double MIDDLE = 6.2;
@@ -31,6 +33,10 @@ final class CheckRule {
   private static final double LEAD = 1;
 
   private CheckRule() {}
+
+  private static int lengthIn(Unit unit) {
+    return Math.toIntExact(Templates.checkRule(unit).wholeTimes(new Length(unit.nanometres())));
+  }
 
   /** Drawn to the right from its lower left corner. */
   static List<Figure> figures() {

@@ -85,7 +85,8 @@ record SeamMarks(List<Figure> drawn) {
   }
 
   private static PaperBox around(PaperPoint at) {
-    return new PaperBox(at.x(), at.y(), at.x(), at.y()).grown(HALF, HALF);
+    double reach = HALF + ARM + AIR;
+    return new PaperBox(at.x(), at.y(), at.x(), at.y()).grown(reach, reach);
   }
 
   private static List<Figure> mark(Seam seam, double along, double half) {
