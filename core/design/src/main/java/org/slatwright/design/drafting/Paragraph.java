@@ -15,7 +15,7 @@ public final class Paragraph {
   private static final String ELLIPSIS = "…";
 
   /** Between words, but not between a number and its fraction or its unit. */
-  private static final String BREAK = "\\s+(?!\\d+/\\d|(mm|g|kg|oz|lb|lbf|N|kN|MPa|psi|dB)\\b)";
+  private static final String BREAK = "\\s+(?!\\d+/\\d|(mm|g|kg|oz|lb|lbf|N|kN|MPa|psi|dB)\\b|%)";
 
   private Paragraph() {}
 

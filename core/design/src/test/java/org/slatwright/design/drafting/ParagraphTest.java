@@ -34,7 +34,7 @@ class ParagraphTest {
   @Test
   void noUnitBeginsALine() {
     double room = Lettering.width("a load of 1000", 2.5) + 0.1;
-    for (String unit : List.of("g", "kg", "oz", "lb", "N", "kN", "MPa", "psi")) {
+    for (String unit : List.of("g", "kg", "oz", "lb", "N", "kN", "MPa", "psi", "%")) {
       List<String> lines = Paragraph.wrap("a load of 1000 " + unit, 2.5, room);
 
       assertEquals(List.of("a load of", "1000 " + unit), lines);

@@ -49,6 +49,8 @@ record CheckSquare(Unit units) {
         "Measure this square: " + square,
         "Measure both rules: 150 mm, or 6\", each.",
         "If they measure otherwise, the printer has scaled the page. Print again at 100 %; if that"
-            + " does not help, give what 150 mm measured to the export's printed-length option.");
+            + " does not help, give what "
+            + units.metricOrInch("150 mm", "6\"")
+            + " measured, across and up, to the export's printed-length option.");
   }
 }

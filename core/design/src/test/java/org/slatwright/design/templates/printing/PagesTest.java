@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
@@ -20,6 +21,7 @@ import org.slatwright.api.drawing.Template;
 import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.drawing.View;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.design.drafting.PaperBox;
 
@@ -147,6 +149,17 @@ class PagesTest {
       assertTrue(words.stream().anyMatch(line -> line.contains("printed-length")));
       assertTrue(words.containsAll(List.of("150 ± 0.5 mm", "6 ± 1/64\"")), words::toString);
     }
+  }
+
+  /** What the maker is asked to measure is what an exporter holds the answer against. */
+  @ParameterizedTest
+  @EnumSource(Unit.class)
+  void aPageAsksForTheRuleThatPlansOfItsUnitAreHeldAgainst(Unit unit) {
+    Sheet page =
+        new Printing("Flower stand", unit, Paper.A4, QUARTER_INCH).print(drafts()).pages().get(0);
+    String rule = new LengthFormat(unit).withUnit(Templates.checkRule(unit));
+    String words = String.join(" ", words(page));
+    assertTrue(words.contains("give what " + rule + " measured, across and up,"), words);
   }
 
   @Test
