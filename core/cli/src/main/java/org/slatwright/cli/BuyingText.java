@@ -29,7 +29,7 @@ final class BuyingText {
         cutting.buying().stream().map(purchase -> phrases(purchase, lengths)).toList();
     List<List<String>> quality =
         cutting.timbers().stream()
-            .map(timber -> words(timber.stock().word() + ", " + timber.quality()))
+            .map(timber -> Folding.words(timber.stock().word() + ", " + timber.quality()))
             .toList();
     List<List<String>> missing =
         cutting.timbers().stream()
@@ -55,7 +55,7 @@ final class BuyingText {
     }
     phrases.add(purchase.what() + (purchase.quantity().isPresent() ? "" : ","));
     if (purchase.quantity().isEmpty()) {
-      phrases.addAll(words(purchase.note()));
+      phrases.addAll(Folding.words(purchase.note()));
     }
     if (purchase.price().isPresent() && purchase.cost().isPresent()) {
       phrases.add(
@@ -72,10 +72,6 @@ final class BuyingText {
         pieces.count() + " × " + pieces.mark() + ",",
         lengths.withUnit(pieces.length()),
         "of " + lengths.section(pieces.thickness(), pieces.width()));
-  }
-
-  private static List<String> words(String text) {
-    return List.of(text.split(" "));
   }
 
   private static List<List<String>> total(CuttingPlan cutting, LengthFormat lengths) {

@@ -41,7 +41,7 @@ final class FindingText {
     boolean limited = !finding.limit().isEmpty();
     String head = finding.severity().word() + ": " + finding.subject() + ": " + finding.message();
     String mark = finding.value().isEmpty() ? (limited ? "," : "") : ":";
-    List<String> words = new ArrayList<>(List.of((head + mark).strip().split("\\s+")));
+    List<String> words = new ArrayList<>(Folding.words(head + mark));
     if (!finding.value().isEmpty()) {
       words.add(finding.value() + (limited ? "," : ""));
     }

@@ -10,13 +10,18 @@ final class Folding {
 
   /** Between words, but not between a number and its fraction or its unit. */
   private static final String BREAK =
-      "\\s+(?!\\d+/\\d|(?<=\\d\\s)(?:mm|cm|m|in|kg|g|lb|N|MPa|psi|%)(?![\\w-]))";
+      "\\s+(?!\\d+/\\d|(?<=\\d\\s)(?:mm|cm|m|in|kg|g|oz|lb|lbf|N|MPa|psi|%)(?![\\w-]))";
 
   private Folding() {}
 
   /** {@code text} as lines that begin with {@code first}, and with {@code next} from the second. */
   static List<String> lines(String first, String next, String text) {
-    return lines(first, next, List.of(text.strip().split(BREAK)));
+    return lines(first, next, words(text));
+  }
+
+  /** The words of {@code text}, a number and its unit being one. */
+  static List<String> words(String text) {
+    return List.of(text.strip().split(BREAK));
   }
 
   /** Words, each kept on one line even if it has blanks in it. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.slatwright.api.export.ExportException;
 import org.slatwright.api.export.OptionValues;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.cli.output.OutputException;
@@ -78,17 +79,21 @@ final class Selection {
     } catch (Throwable e) {
       files.requireWritable();
       return Optional.of(
-          "%s was not written: exporter %s (%s) failed: %s"
-              .formatted(
-                  one.listed().format(),
-                  one.listed().exporter().getClass().getName(),
-                  one.listed().origin(),
-                  Failure.reason(e)));
+          "%s (%s) was not written: %s"
+              .formatted(one.listed().format(), one.listed().origin(), reason(one, e)));
     } finally {
       thread.setContextClassLoader(usual);
     }
     files.keep();
     return Optional.empty();
+  }
+
+  /** What an exporter says to the maker stands alone; of anything else its author is to know. */
+  private static String reason(Chosen one, Throwable thrown) {
+    String reason = Failure.reason(thrown);
+    return thrown instanceof ExportException
+        ? reason
+        : "exporter %s failed: %s".formatted(one.listed().exporter().getClass().getName(), reason);
   }
 
   private static Set<Listed> wanted(Catalogue catalogue, List<String> formats) {

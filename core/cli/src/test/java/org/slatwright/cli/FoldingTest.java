@@ -16,6 +16,9 @@ class FoldingTest {
     assertEquals(
         List.of(filler + " leaves", "  12 mm too short"),
         Folding.lines("", "  ", filler + " leaves 12 mm too short"));
+    assertEquals(
+        List.of("load:", "38 lb", "pulls", "20 lbf", "on", "30 11/16\""),
+        Folding.words("load: 38 lb pulls 20 lbf on 30 11/16\""));
   }
 
   @Test
