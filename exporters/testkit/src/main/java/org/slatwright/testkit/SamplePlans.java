@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.drawing.Templates;
+import org.slatwright.api.model.Solid;
 import org.slatwright.api.plan.CuttingPlan;
+import org.slatwright.api.plan.Jig;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Plan;
 
@@ -49,21 +51,9 @@ public final class SamplePlans {
 
   /** The plan without its jig and what is made for it. */
   public static Plan withoutJig(Plan plan) {
-    return new Plan(
-        plan.title(),
-        plan.lengths(),
-        plan.chains(),
-        plan.fits(),
-        plan.assembly(),
-        plan.cutList(),
-        plan.cutting(),
-        plan.quantities(),
-        Optional.empty(),
-        plan.patterns().stream().filter(pattern -> !pattern.name().startsWith("jig/")).toList(),
-        List.of(),
-        plan.findings(),
-        plan.sheets(),
-        plan.templates());
+    List<Pattern> parts =
+        plan.patterns().stream().filter(pattern -> !pattern.name().startsWith("jig/")).toList();
+    return with(plan, Optional.empty(), parts, List.of(), plan.sheets(), plan.templates());
   }
 
   /** The plan without drawings. */
@@ -73,25 +63,21 @@ public final class SamplePlans {
 
   /** The plan with these drawings in place of its own. */
   public static Plan withDrawings(Plan plan, List<Sheet> sheets, Templates templates) {
-    return new Plan(
-        plan.title(),
-        plan.lengths(),
-        plan.chains(),
-        plan.fits(),
-        plan.assembly(),
-        plan.cutList(),
-        plan.cutting(),
-        plan.quantities(),
-        plan.jig(),
-        plan.patterns(),
-        plan.solids(),
-        plan.findings(),
-        sheets,
-        templates);
+    return with(plan, plan.jig(), plan.patterns(), plan.solids(), sheets, templates);
   }
 
   /** The plan with these patterns in place of its own. */
   public static Plan withPatterns(Plan plan, List<Pattern> patterns) {
+    return with(plan, plan.jig(), patterns, plan.solids(), plan.sheets(), plan.templates());
+  }
+
+  private static Plan with(
+      Plan plan,
+      Optional<Jig> jig,
+      List<Pattern> patterns,
+      List<Solid> solids,
+      List<Sheet> sheets,
+      Templates templates) {
     return new Plan(
         plan.title(),
         plan.lengths(),
@@ -101,12 +87,12 @@ public final class SamplePlans {
         plan.cutList(),
         plan.cutting(),
         plan.quantities(),
-        plan.jig(),
+        jig,
         patterns,
-        plan.solids(),
+        solids,
         plan.findings(),
-        plan.sheets(),
-        plan.templates());
+        sheets,
+        templates);
   }
 
   /** The plan with nothing but its assembly. */
