@@ -96,16 +96,22 @@ final class TieBreaks {
   /** All pieces in so many stock lengths at that price, {@code rest} left over in one of them. */
   private Optional<Plan> packed(int lengths, long rest) {
     for (var mix : Mixes.of(job, lengths, price, weight + rest, work)) {
-      for (int k = 0; k < mix.length && !work.isOver(); k++) {
-        if (mix[k] > 0 && job.capacity[k] > rest) {
-          var packed = packed(mix, k, rest);
-          if (packed.isPresent()) {
-            return packed;
-          }
+      for (int shortened : canLeave(mix, rest)) {
+        var packed = work.isOver() ? Optional.<Plan>empty() : packed(mix, shortened, rest);
+        if (packed.isPresent()) {
+          return packed;
         }
       }
     }
     return Optional.empty();
+  }
+
+  /** The stock lengths of the mix that can; where no rest is wanted, any one stands for all. */
+  private int[] canLeave(int[] mix, long rest) {
+    return IntStream.range(0, mix.length)
+        .filter(k -> mix[k] > 0 && job.capacity[k] > rest)
+        .limit(rest == 0 ? 1 : mix.length)
+        .toArray();
   }
 
   private Optional<Plan> packed(int[] mix, int shortened, long rest) {

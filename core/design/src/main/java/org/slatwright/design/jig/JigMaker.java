@@ -15,16 +15,17 @@ public final class JigMaker {
   /** The jig for the rack's measured upright, rail and dowel, or why there can be none. */
   public static MadeJig make(Rack rack) {
     JigLimits limits = new JigLimits(rack);
+    Optional<Jig> fromOffcuts = OffcutJig.of(rack);
     List<Finding> onStock = limits.onStock();
     if (!onStock.isEmpty()) {
-      return MadeJig.none(OffcutJig.of(rack), onStock);
+      return MadeJig.none(fromOffcuts, onStock);
     }
     Saddle saddle = Saddle.of(rack);
     SaddlePlates plates = SaddlePlates.of(saddle);
     List<Finding> onPlates = limits.onPlates(plates.all(), saddle.web());
     return onPlates.isEmpty()
-        ? new MadeJig(Optional.of(jig(rack, saddle, plates)), OffcutJig.of(rack), List.of())
-        : MadeJig.none(OffcutJig.of(rack), onPlates);
+        ? new MadeJig(Optional.of(jig(rack, saddle, plates)), fromOffcuts, List.of())
+        : MadeJig.none(fromOffcuts, onPlates);
   }
 
   /** The jig that was made for the rack, for a 3-D printer; none where there is none. */

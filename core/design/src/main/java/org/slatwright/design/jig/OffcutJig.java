@@ -51,7 +51,8 @@ record OffcutJig(
     Allowances allowances = new Allowances(rack.units());
     Length bit = rack.joint().diameter();
     Length depth = rack.upright().depth();
-    Length lowest = Saddle.belowUpperEdge(rack).get(Saddle.belowUpperEdge(rack).size() - 1);
+    List<Length> holes = Saddle.belowUpperEdge(rack);
+    Length lowest = holes.get(holes.size() - 1);
     int blocks = Math.toIntExact(Saddle.leastGuideDepth(bit).snappedUp(depth).wholeTimes(depth));
     return new OffcutJig(
         rack,
