@@ -31,8 +31,9 @@ record DowelWood(String name, Part part, Length size, Length least) {
         .min(Comparator.comparingDouble(DowelWood::share));
   }
 
+  /** But for what halves of sections are rounded by. */
   boolean isEnough() {
-    return !size.isLessThan(least);
+    return size.inMm() >= least.inMm() - Rod.ROUNDING;
   }
 
   private double share() {

@@ -120,6 +120,26 @@ class DowelRulesTest {
     assertEquals(List.of(), Designs.findings("dowel-edges", ORCHIDS));
   }
 
+  /** A rail of 1 5/16 in is three diameters wide; half of it is no whole number of nanometres. */
+  @Test
+  void aRailExactlyThreeDiametersWideLeavesEnoughWood() throws Exception {
+    String rack =
+        """
+        slatwright: 1
+        title: Bulb stand
+        units: in
+        timber:
+          frame: { section: 1 23/64 x 1 11/32 }
+          rails: { section: 1 5/16 x 1 3/4 }
+          slats: { section: 31/64 x 1 1/2 }
+          dowel: { diameter: 7/16 }
+        rack: { interior-width: 11 13/16, rail-length: 6 5/16, upright: 19 11/16, foot: 7/16 }
+        slats: { per-shelf: 1 }
+        joint: { dowels: 1, embedment: 13/16 }
+        """;
+    assertEquals(List.of(), Designs.findings("dowel-edges", rack));
+  }
+
   /**
    * 12 kg and four slats: half of the shelf on each frame, half of that on each end. The slats
    * weigh 448 kg/m³ (Wood Handbook, chapter 4): 4 x 70 x 18 x 600 mm weigh 1.355 kg. The inner
