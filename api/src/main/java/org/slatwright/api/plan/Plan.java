@@ -15,9 +15,9 @@ import org.slatwright.api.model.Solid;
  * <p>The names of output files come from here, without an ending: {@link #CUT_LIST}, {@link
  * #CUTTING_PLAN}, {@link #STOP_SETTINGS}, {@link #SPARE_PIECES}, {@link #MISSING_PIECES}, {@link
  * #BUYING_LIST}, {@link #SHELF_SLATS}, {@link #HOLE_LIST}, {@link #FITS}, {@link #QUANTITIES},
- * {@link #FINDINGS}, {@link #MODEL}, {@link #PLAN_BOOK}, {@link #TEMPLATE_BOOK}, {@link
- * Sheet#name}, {@link Template#name}, {@link Pattern#name} and {@link Solid#name}. An exporter adds
- * its ending.
+ * {@link #ORDER_OF_WORK}, {@link #FINDINGS}, {@link #MODEL}, {@link #PLAN_BOOK}, {@link
+ * #TEMPLATE_BOOK}, {@link Sheet#name}, {@link Template#name}, {@link Pattern#name} and {@link
+ * Solid#name}. An exporter adds its ending.
  *
  * @param title the maker's title: any text at all, also right-to-left or with markup in it
  * @param lengths how every length is shown
@@ -27,6 +27,7 @@ import org.slatwright.api.model.Solid;
  * @param cutList the rough-cut table, one line a part
  * @param cutting what to buy, and how every stock length is cut
  * @param quantities weight, finish, glue and counts
+ * @param work the order of work
  * @param jig the drilling jig, or empty when none can be made (a finding says why)
  * @param patterns what a router or a laser cuts or drills: jig plates and drilled parts, real size
  * @param solids bodies of the jig for a 3-D printer
@@ -43,6 +44,7 @@ public record Plan(
     List<CutLine> cutList,
     CuttingPlan cutting,
     Quantities quantities,
+    OrderOfWork work,
     Optional<Jig> jig,
     List<Pattern> patterns,
     List<Solid> solids,
@@ -79,6 +81,9 @@ public record Plan(
 
   /** The name of the table of weights, finish, glue and counts. */
   public static final String QUANTITIES = "quantities";
+
+  /** The name of the table of steps. */
+  public static final String ORDER_OF_WORK = "order-of-work";
 
   /** The name of the table of findings. */
   public static final String FINDINGS = "findings";

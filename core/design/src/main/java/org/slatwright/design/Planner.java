@@ -8,6 +8,7 @@ import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Solid;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.OrderOfWork;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
 import org.slatwright.design.checks.Checks;
@@ -103,6 +104,7 @@ public final class Planner {
           CutList.of(assembly, lengths),
           cut.plan(),
           quantities,
+          OrderOfWork.NONE,
           made.jig(),
           patterns.patterns(),
           solids,

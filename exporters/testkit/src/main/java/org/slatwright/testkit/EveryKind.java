@@ -70,6 +70,7 @@ final class EveryKind {
         assembly.parts().stream().map(EveryKind::cutLine).toList(),
         EveryKindCutting.plan(assembly.parts()),
         quantities(assembly),
+        SampleWork.of(HEIGHT, REACH),
         Optional.of(jig(plate)),
         List.of(pattern(plate)),
         List.of(wedge()),

@@ -7,6 +7,7 @@ import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.model.Solid;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Jig;
+import org.slatwright.api.plan.OrderOfWork;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Plan;
 
@@ -87,6 +88,7 @@ public final class SamplePlans {
         plan.cutList(),
         plan.cutting(),
         plan.quantities(),
+        plan.work(),
         jig,
         patterns,
         solids,
@@ -106,6 +108,7 @@ public final class SamplePlans {
         List.of(),
         CuttingPlan.NONE,
         plan.quantities(),
+        OrderOfWork.NONE,
         Optional.empty(),
         List.of(),
         List.of(),

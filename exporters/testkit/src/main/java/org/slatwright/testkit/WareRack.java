@@ -124,6 +124,7 @@ public final class WareRack {
         cutList(),
         new WareRackCutting(unit, interior, cutList()).plan(),
         quantities(),
+        SampleWork.of(upright, upright.plus(rail)),
         Optional.of(jig.jig()),
         jig.patterns(),
         List.of(),

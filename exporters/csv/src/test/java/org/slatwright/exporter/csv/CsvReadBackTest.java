@@ -211,6 +211,7 @@ class CsvReadBackTest {
             List.of(new CutLine(plain.part(), note, "the end")),
             plan.cutting(),
             plan.quantities(),
+            plan.work(),
             plan.jig(),
             plan.patterns(),
             plan.solids(),
