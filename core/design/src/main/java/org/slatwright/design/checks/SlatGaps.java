@@ -3,6 +3,7 @@ package org.slatwright.design.checks;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.mechanics.Moisture;
 import org.slatwright.design.sizing.Fitting;
@@ -91,8 +92,7 @@ final class SlatGaps implements Rule {
     Spelling spelling = new Spelling(rack.units());
     SlatRow row = rack.slats();
     if (most(rack) == 1) {
-      Length rail = row.width().plus(justAbove(rack, swelling(rack, row.width())));
-      return "set rack.rail-length=" + spelling.length(rail);
+      return loneAdvice(rack, spelling);
     }
     Length enough = justAbove(rack, 2 * swelling(rack, row.width()));
     Length gap =
@@ -107,6 +107,20 @@ final class SlatGaps implements Rule {
             .orElse("");
     return "set slats.gap=%s%s with slats.per-shelf=%s"
         .formatted(spelling.length(gap), range, Math.min(most(rack), fitting));
+  }
+
+  /** Longer rails would have a reclaimed board ripped wider. */
+  private static String loneAdvice(Rack rack, Spelling spelling) {
+    Length rail = rack.rail().length();
+    Length width = rack.slats().width();
+    if (rack.boardChoice().isEmpty()) {
+      Length longer = width.plus(justAbove(rack, swelling(rack, width)));
+      return "set rack.rail-length=" + spelling.length(longer);
+    }
+    Length narrower = rail.minus(justAbove(rack, swelling(rack, rail)));
+    return "rip the slat no wider than "
+        + new LengthFormat(rack.units()).withUnit(narrower)
+        + ", so that it has room to swell";
   }
 
   private static Length justAbove(Rack rack, double mm) {

@@ -117,6 +117,22 @@ class SlatGapsTest {
     assertEquals(Severity.NOTE, Told.of(ORCHIDS, tight).the("slat-gaps").severity());
   }
 
+  /** Longer rails would not help: the board would be ripped wider. C_T of norway spruce, 0.0025. */
+  @Test
+  void aReclaimedBoardAloneIsToBeRippedNarrower() throws Exception {
+    Finding found =
+        Told.of(
+                ORCHIDS,
+                "timber.slats={ boards: [ { length: 2 m, width: 240, thickness: 18, count: 9 } ] }",
+                "slats={ per-shelf: 1 }",
+                "rack.rail-length=200")
+            .the("slat-gaps");
+    assertEquals(Severity.WARNING, found.severity());
+
+    assertEquals(
+        "rip the slat no wider than 198 mm, so that it has room to swell", found.advice());
+  }
+
   @Property(tries = 30)
   void aWiderSlatNeverLeavesAWiderGap(
       @ForAll @IntRange(min = 40, max = 119) int width,
