@@ -13,6 +13,7 @@ import org.slatwright.api.measure.Minutes;
  * @param title what is done, short: {@code Glue frame 1}
  * @param doing how, a sentence each, in order
  * @param parts what it is done with, by mark; empty where no part is touched
+ * @param places the ids of the pieces that are in their place from now on
  * @param tools to have at hand
  * @param supplies what is used up or set up, with quantities: {@code glue, about 12 g}
  * @param work how long one person works at it, roughly
@@ -27,6 +28,7 @@ public record Step(
     String title,
     List<Wording> doing,
     List<Parts> parts,
+    List<String> places,
     List<String> tools,
     List<Wording> supplies,
     Minutes work,
@@ -38,6 +40,7 @@ public record Step(
   public Step {
     doing = List.copyOf(doing);
     parts = List.copyOf(parts);
+    places = List.copyOf(places);
     tools = List.copyOf(tools);
     supplies = List.copyOf(supplies);
     after = List.copyOf(after);

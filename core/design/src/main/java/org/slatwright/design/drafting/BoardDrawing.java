@@ -16,6 +16,7 @@ import org.slatwright.api.plan.CutBoard.Cut;
 import org.slatwright.api.plan.CutBoard.Offcut;
 import org.slatwright.design.drafting.LabelRow.Side;
 import org.slatwright.design.drafting.Spans.Span;
+import org.slatwright.design.framing.Marks;
 
 /**
  * One layout of a timber: which boards are cut so, the board, and the sum that proves it; of a

@@ -10,6 +10,7 @@ import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Quantities;
+import org.slatwright.design.framing.Marks;
 import org.slatwright.design.sizing.Rack;
 
 /** What somebody who takes up a plan asks first of the rack. */

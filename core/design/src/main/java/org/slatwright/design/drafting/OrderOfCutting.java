@@ -14,6 +14,7 @@ import org.slatwright.api.plan.StopSetting;
 import org.slatwright.api.plan.StopSetting.Work;
 import org.slatwright.api.plan.TimberCuts;
 import org.slatwright.design.drafting.Table.Column;
+import org.slatwright.design.framing.Marks;
 import org.slatwright.design.sizing.Rack;
 
 /** What to cut in which order, what else to cut, and what to buy, as tables. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.slatwright.api.model.Piece;
-import org.slatwright.design.drafting.Marks;
+import org.slatwright.design.framing.Marks;
 
 /** On which rails a row lies, and what its slats are called there. */
 final class RowPlaces {

@@ -16,7 +16,7 @@ import org.slatwright.api.model.Joint;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Role;
-import org.slatwright.design.drafting.Marks;
+import org.slatwright.design.framing.Marks;
 import org.slatwright.design.templates.printing.Draft;
 
 /** Every height of the rack on one stick that stands on the floor; its left edge is the rule. */

@@ -129,8 +129,7 @@ class SlatGapsTest {
             .the("slat-gaps");
     assertEquals(Severity.WARNING, found.severity());
 
-    assertEquals(
-        "rip the slat no wider than 198 mm, so that it has room to swell", found.advice());
+    assertEquals("rip the slat no wider than 198 mm, so that it has room to swell", found.advice());
   }
 
   @Property(tries = 30)

@@ -1,4 +1,4 @@
-package org.slatwright.design.drafting;
+package org.slatwright.design.framing;
 
 import java.util.ArrayList;
 import java.util.List;
