@@ -30,7 +30,9 @@ public final class Drafting {
       MadeJig jig,
       CuttingPlan cutting,
       List<Finding> findings) {
-    List<SheetDrawing> drawings = new ArrayList<>(jigs(rack, jig));
+    List<SheetDrawing> drawings = new ArrayList<>();
+    drawings.add(new ExplodedSheet(rack, assembly));
+    drawings.addAll(jigs(rack, jig));
     drawings.addAll(CutListSheet.of(rack, assembly));
     drawings.addAll(CuttingDiagrams.of(rack, cutting));
     drawings.addAll(OrderOfCutting.of(rack, cutting));

@@ -1,5 +1,8 @@
 package org.slatwright.design.drafting;
 
+import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
 import org.slatwright.api.model.Box;
 import org.slatwright.api.model.Point3;
 
@@ -37,6 +40,37 @@ record Isometric(Range x, Range y, Range z, Silhouette silhouette) {
   /** How far up a place of the picture lies, in mm; lengths along the axes keep their size. */
   static double up(double a, double b) {
     return -(a + b) / 2 / NM_PER_MM;
+  }
+
+  /** The corners of what it covers of the picture, in order around it. */
+  List<Coordinate> outline() {
+    return List.of(
+        corner(x.high(), y.low(), z.low()),
+        corner(x.high(), y.high(), z.low()),
+        corner(x.low(), y.high(), z.low()),
+        corner(x.low(), y.high(), z.high()),
+        corner(x.low(), y.low(), z.high()),
+        corner(x.high(), y.low(), z.high()));
+  }
+
+  private static Coordinate corner(double x, double y, double z) {
+    return new Coordinate(x - z, y - z);
+  }
+
+  /**
+   * A place on each of the three faces that are turned to the eye.
+   *
+   * @param along how far along the longer side of the face, as a part of it
+   * @param across how far along the shorter one
+   */
+  Stream<Coordinate> onFaces(double along, double across) {
+    boolean wide = x.size() > y.size();
+    boolean high = z.size() > x.size();
+    boolean deep = y.size() > z.size();
+    return Stream.of(
+        corner(x.at(wide ? along : across), y.at(wide ? across : along), z.high()),
+        corner(x.at(high ? across : along), y.high(), z.at(high ? along : across)),
+        corner(x.high(), y.at(deep ? along : across), z.at(deep ? across : along)));
   }
 
   /** How far right its left end lies on the picture, in mm. */
@@ -85,6 +119,15 @@ record Isometric(Range x, Range y, Range z, Silhouette silhouette) {
       return new Range(low - other.high, high - other.low);
     }
 
+    long size() {
+      return high - low;
+    }
+
+    /** Where so great a part of it ends. */
+    double at(double part) {
+      return low + part * size();
+    }
+
     boolean isBeyond(Range other) {
       return low >= other.high;
     }
@@ -104,22 +147,42 @@ record Isometric(Range x, Range y, Range z, Silhouette silhouette) {
     }
   }
 
+  /** What a solid covers of the picture. */
+  interface Cover {
+
+    /** The stretch of a line that lies within; nothing on its boundary. */
+    Spans on(IsometricEdge.Line line);
+
+    /** Whether a place of the picture lies within. */
+    boolean holds(double a, double b);
+
+    /** Whether nothing of {@code other} is outside. */
+    boolean covers(Silhouette other);
+  }
+
   /**
    * What a box covers of the picture: a hexagon.
    *
    * @param c of a - b
    */
-  record Silhouette(Range a, Range b, Range c) {
+  record Silhouette(Range a, Range b, Range c) implements Cover {
 
     boolean overlaps(Silhouette other) {
       return a.overlaps(other.a) && b.overlaps(other.b) && c.overlaps(other.c);
     }
 
-    boolean covers(Silhouette other) {
+    @Override
+    public boolean covers(Silhouette other) {
       return a.covers(other.a) && b.covers(other.b) && c.covers(other.c);
     }
 
-    boolean holds(double placeA, double placeB) {
+    @Override
+    public Spans on(IsometricEdge.Line line) {
+      return line.within(this);
+    }
+
+    @Override
+    public boolean holds(double placeA, double placeB) {
       return a.holds(placeA) && b.holds(placeB) && c.holds(placeA - placeB);
     }
   }

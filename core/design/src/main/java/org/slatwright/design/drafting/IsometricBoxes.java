@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
+import org.slatwright.design.drafting.Isometric.Cover;
 import org.slatwright.design.drafting.Isometric.Silhouette;
 
 /** Boxes that share no space, to be found by where they lie on the picture. */
@@ -32,12 +33,15 @@ final class IsometricBoxes {
   }
 
   /** What boxes that hide some of {@code box} cover. */
-  List<Silhouette> before(Isometric box) {
+  List<Cover> before(Isometric box) {
+    return boxesBefore(box).<Cover>map(Isometric::silhouette).toList();
+  }
+
+  /** The boxes that hide some of {@code box}. */
+  Stream<Isometric> boxesBefore(Isometric box) {
     Silhouette own = box.silhouette();
     return found(new Envelope(own.a().low(), own.a().high(), own.b().low(), own.b().high()))
-        .filter(other -> other.isBefore(box) && other.silhouette().overlaps(own))
-        .map(Isometric::silhouette)
-        .toList();
+        .filter(other -> other.isBefore(box) && other.silhouette().overlaps(own));
   }
 
   /** The box that is seen at a place of the picture. */

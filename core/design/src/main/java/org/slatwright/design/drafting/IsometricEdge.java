@@ -81,6 +81,16 @@ record IsometricEdge(Line line, long from, long to) {
         alongZ(x.high(), y.low(), z));
   }
 
+  /** The one edge of a box that is no more than a line along an axis. */
+  static IsometricEdge ofLine(Isometric line) {
+    if (line.x().low() < line.x().high()) {
+      return alongX(line.x(), line.y().low(), line.z().low());
+    }
+    return line.y().low() < line.y().high()
+        ? alongY(line.x().low(), line.y(), line.z().low())
+        : alongZ(line.x().low(), line.y().low(), line.z());
+  }
+
   private static IsometricEdge alongX(Range x, long y, long z) {
     return new IsometricEdge(new Line(Axis.X, y - z), x.low() - z, x.high() - z);
   }

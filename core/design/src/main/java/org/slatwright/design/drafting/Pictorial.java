@@ -3,10 +3,8 @@ package org.slatwright.design.drafting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.locationtech.jts.geom.Coordinate;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
-import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.View;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Piece;
@@ -19,19 +17,13 @@ import org.slatwright.api.model.Role;
 final class Pictorial {
 
   private final List<Piece> pieces;
-  private final Isometric extent;
-  private final double factor;
-  private final double left;
-  private final double bottom;
+  private final IsometricPaper paper;
 
   /** In the middle of {@code room}. */
   Pictorial(Assembly assembly, PaperBox room) {
     this.pieces =
         assembly.pieces().stream().filter(piece -> piece.part().role() != Role.DOWEL).toList();
-    this.extent = Isometric.of(assembly.extent());
-    this.factor = Math.min(room.width() / extent.width(), room.height() / extent.height());
-    this.left = room.left() + (room.width() - factor * extent.width()) / 2;
-    this.bottom = room.bottom() + (room.height() - factor * extent.height()) / 2;
+    this.paper = IsometricPaper.fitted(List.of(Isometric.of(assembly.extent())), room);
   }
 
   View view() {
@@ -52,27 +44,15 @@ final class Pictorial {
     return new Figure.Cluster(
         "pictorial-shade",
         "right sides",
-        IsometricFaces.rightSides(boxes, edges).stream().map(this::fill).toList());
-  }
-
-  private Figure fill(List<Coordinate> corners) {
-    return new Figure.Fill(corners.stream().map(this::onPaper).toList(), Figure.Shade.TINT);
+        IsometricFaces.rightSides(boxes, edges).stream()
+            .map(corners -> paper.fill(corners, Figure.Shade.TINT))
+            .toList());
   }
 
   private Figure cluster(Piece piece, List<IsometricEdge> edges) {
     return new Figure.Cluster(
         "pictorial-" + piece.id(),
         piece.part().name() + " " + piece.id(),
-        edges.stream().map(this::line).toList());
-  }
-
-  private Figure line(IsometricEdge edge) {
-    return Figure.Polyline.line(onPaper(edge.start()), onPaper(edge.end()), LineKind.THIN);
-  }
-
-  private PaperPoint onPaper(Coordinate place) {
-    return new PaperPoint(
-        left + factor * (Isometric.right(place.x, place.y) - extent.leftmost()),
-        bottom + factor * (Isometric.up(place.x, place.y) - extent.lowest()));
+        edges.stream().map(edge -> paper.line(edge, LineKind.THIN)).toList());
   }
 }
