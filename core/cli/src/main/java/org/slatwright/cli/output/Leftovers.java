@@ -25,6 +25,7 @@ final class Leftovers {
           "findings.csv",
           "hole-list.csv",
           "missing-pieces.csv",
+          "plan-book.html",
           "plan-book.pdf",
           "plan.json",
           "plan.schema.json",

@@ -42,22 +42,20 @@ class HouseRulesTest {
   private static final String CLI = HOUSE + ".cli..";
   private static final String EXPORTERS = HOUSE + ".exporter..";
 
+  /** No exporter itself: drawings as SVG, for the exporters whose format holds SVG. */
+  private static final String FIGURES = HOUSE + ".exporter.figures..";
+
   /** What each exporter may know besides the JDK and the api: its own package and library. */
   private static final Map<String, Set<String>> LIBRARIES =
       new TreeMap<>(
           Map.of(
               "csv", Set.of("org.apache.commons.csv.."),
               "dxf", Set.of(),
+              "html", Set.of(FIGURES, "org.w3c..", "javax.xml.."),
               "json", Set.of("com.fasterxml.jackson.core.."),
               "pdf", Set.of("org.apache.fontbox..", "org.apache.pdfbox.."),
               "stl", Set.of(),
-              "svg",
-                  Set.of(
-                      "org.apache.batik..",
-                      "org.apache.fontbox..",
-                      "org.apache.pdfbox.io..",
-                      "org.w3c..",
-                      "javax.xml..")));
+              "svg", Set.of(FIGURES, "org.w3c..", "javax.xml..")));
 
   private static final JavaClasses ALL =
       new ClassFileImporter()
@@ -105,6 +103,26 @@ class HouseRulesTest {
         .onlyDependOnClassesThat()
         .resideInAnyPackage(allowed.toArray(String[]::new))
         .because("an exporter spells what stands in the plan: it designs nothing")
+        .check(ALL);
+  }
+
+  @Test
+  void figuresKnowTheApiAndTheirOwnLibrariesAlone() {
+    classes()
+        .that()
+        .resideInAPackage(FIGURES)
+        .should()
+        .onlyDependOnClassesThat()
+        .resideInAnyPackage(
+            "java..",
+            API,
+            FIGURES,
+            "org.apache.batik..",
+            "org.apache.fontbox..",
+            "org.apache.pdfbox.io..",
+            "org.w3c..",
+            "javax.xml..")
+        .because("an exporter that holds a drawing must not inherit another exporter")
         .check(ALL);
   }
 

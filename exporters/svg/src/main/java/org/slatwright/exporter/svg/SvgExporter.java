@@ -9,6 +9,8 @@ import org.slatwright.api.export.ExportOption;
 import org.slatwright.api.export.Exporter;
 import org.slatwright.api.export.OptionValues;
 import org.slatwright.api.plan.Plan;
+import org.slatwright.exporter.figures.Drawing;
+import org.slatwright.exporter.figures.LetteringFont;
 
 /**
  * Writes every sheet, every page of templates and every whole template as one SVG file of its true
