@@ -14,6 +14,8 @@ import org.slatwright.api.measure.Minutes;
  * @param doing how, a sentence each, in order
  * @param parts what it is done with, by mark; empty where no part is touched
  * @param places the ids of the pieces that are in their place from now on
+ * @param shows the ids of the pieces that a picture of the step shows, those it puts in place among
+ *     them; empty where none helps
  * @param tools to have at hand
  * @param supplies what is used up or set up, with quantities: {@code glue, about 12 g}
  * @param work how long one person works at it, roughly
@@ -29,6 +31,7 @@ public record Step(
     List<Wording> doing,
     List<Parts> parts,
     List<String> places,
+    List<String> shows,
     List<String> tools,
     List<Wording> supplies,
     Minutes work,
@@ -41,6 +44,7 @@ public record Step(
     doing = List.copyOf(doing);
     parts = List.copyOf(parts);
     places = List.copyOf(places);
+    shows = List.copyOf(shows);
     tools = List.copyOf(tools);
     supplies = List.copyOf(supplies);
     after = List.copyOf(after);

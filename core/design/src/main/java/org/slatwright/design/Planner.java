@@ -26,6 +26,7 @@ import org.slatwright.design.rackfile.RackFile;
 import org.slatwright.design.rackfile.RackFileException;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.Sizing;
+import org.slatwright.design.steps.BuildOrder;
 import org.slatwright.design.takeoff.TakeOff;
 import org.slatwright.design.templates.FullScale;
 
@@ -73,6 +74,7 @@ public final class Planner {
       MadeJig made,
       MadePatterns patterns,
       CutRack cut,
+      OrderOfWork work,
       List<Finding> findings) {
 
     static Reckoned of(RackFile file) throws RackFileException {
@@ -90,7 +92,8 @@ public final class Planner {
                   made.findings(),
                   patterns.findings(),
                   Checks.of(new Design(rack, assembly, quantities, made.jig()))));
-      return new Reckoned(rack, assembly, quantities, made, patterns, cut, findings);
+      OrderOfWork work = BuildOrder.of(rack, assembly, quantities, made, cut.plan());
+      return new Reckoned(rack, assembly, quantities, made, patterns, cut, work, findings);
     }
 
     Plan plan(List<Solid> solids, List<Sheet> sheets, Templates templates) {
@@ -104,7 +107,7 @@ public final class Planner {
           CutList.of(assembly, lengths),
           cut.plan(),
           quantities,
-          OrderOfWork.NONE,
+          work,
           made.jig(),
           patterns.patterns(),
           solids,

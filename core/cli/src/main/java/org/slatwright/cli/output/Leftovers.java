@@ -25,6 +25,8 @@ final class Leftovers {
           "findings.csv",
           "hole-list.csv",
           "missing-pieces.csv",
+          "order-of-work.csv",
+          "plan-book.html",
           "plan-book.html",
           "plan-book.pdf",
           "plan.json",

@@ -11,13 +11,13 @@ import org.slatwright.design.sizing.Rack;
  *
  * @param guideDepth how far the guide holds the bit
  */
-record DrillingSteps(Rack rack, Length guideDepth) {
+public record DrillingSteps(Rack rack, Length guideDepth) {
 
   /**
    * Before anything turns. Sources: 29 CFR 1910.133 for the eyes, 29 CFR 1910.213 and common
    * practice for the rest; from memory.
    */
-  static final String SAFETY =
+  public static final String SAFETY =
       "Wear eye protection, clamp frame and jig so that nothing can turn with the bit, keep both"
           + " hands behind the bit, and wear no gloves or loose sleeves at a turning drill.";
 
@@ -65,7 +65,7 @@ record DrillingSteps(Rack rack, Length guideDepth) {
    *
    * @param holes from the upper edge down, nearest first
    */
-  static String edges(List<Length> holes, Length railHeight) {
+  public static String edges(List<Length> holes, Length railHeight) {
     Length both = holes.get(0).plus(holes.get(holes.size() - 1));
     boolean eitherWayUp = both.minus(railHeight).abs().nanometres() <= 1;
     return eitherWayUp ? "either edge" : "the upper edge";

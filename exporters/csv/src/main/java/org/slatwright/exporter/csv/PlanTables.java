@@ -7,7 +7,9 @@ import static org.slatwright.exporter.csv.Cells.yesOrNo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
@@ -21,9 +23,13 @@ import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
+import org.slatwright.api.plan.Step;
+import org.slatwright.api.plan.Wording;
 
 /** The tables of a plan. */
 final class PlanTables {
+
+  private static final Set<String> OPTIONAL = Set.of(Plan.FITS, Plan.ORDER_OF_WORK);
 
   private final Plan plan;
   private final Cells cells;
@@ -39,13 +45,13 @@ final class PlanTables {
   }
 
   /**
-   * In the order that they are needed; what fits is left out when nothing is to be held, and of
-   * cutting whatever has nothing to say.
+   * In the order that they are needed; what fits is left out when nothing is to be held, the order
+   * of work when there is none, and of cutting whatever has nothing to say.
    */
   List<Table> all() {
     Stream<Table> last =
-        Stream.of(holeList(), quantities(), fits(), findings())
-            .filter(table -> !table.name().equals(Plan.FITS) || !table.rows().isEmpty());
+        Stream.of(holeList(), quantities(), fits(), orderOfWork(), findings())
+            .filter(table -> !OPTIONAL.contains(table.name()) || !table.rows().isEmpty());
     Stream<Table> cutting = new CuttingTables(plan, cells).all();
     return Stream.of(Stream.of(cutList()), cutting, last).flatMap(tables -> tables).toList();
   }
@@ -196,6 +202,47 @@ final class PlanTables {
         cells.length(fit.spareDeep()),
         fit.spareAbove().map(cells::length).orElse(none()),
         yesOrNo(fit.enough()));
+  }
+
+  private Table orderOfWork() {
+    List<String> header =
+        List.of(
+            "step",
+            "title",
+            "after",
+            "how",
+            "parts",
+            "tools",
+            "supplies",
+            "work (min)",
+            "then wait (min)",
+            "check",
+            "caution");
+    return new Table(
+        Plan.ORDER_OF_WORK, header, plan.work().steps().stream().map(this::stepRow).toList());
+  }
+
+  private List<Cell> stepRow(Step step) {
+    return List.of(
+        count(step.number()),
+        text(step.title()),
+        text(joined(", ", step.after().stream().map(String::valueOf))),
+        text(joined(" ", step.doing().stream().map(this::said))),
+        text(joined(", ", step.parts().stream().map(each -> each.count() + " " + each.mark()))),
+        text(String.join(", ", step.tools())),
+        text(joined(", ", step.supplies().stream().map(this::said))),
+        count(step.work().count()),
+        step.then().map(wait -> count(wait.time().count())).orElse(none()),
+        text(said(step.check())),
+        text(step.caution()));
+  }
+
+  private String said(Wording wording) {
+    return wording.in(plan.lengths());
+  }
+
+  private static String joined(String between, Stream<String> texts) {
+    return texts.collect(Collectors.joining(between));
   }
 
   private Table findings() {

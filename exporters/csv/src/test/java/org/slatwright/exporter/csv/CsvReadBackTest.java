@@ -2,6 +2,7 @@ package org.slatwright.exporter.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -25,6 +26,8 @@ import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Fit;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
+import org.slatwright.api.plan.Step;
+import org.slatwright.api.plan.Wording;
 import org.slatwright.testkit.SamplePlans;
 import org.slatwright.testkit.WareRack;
 
@@ -111,6 +114,29 @@ class CsvReadBackTest {
                 way.plan().findings().stream().map(CsvReadBackTest::row))
             .toList();
     assertEquals(expected, rows);
+  }
+
+  @ParameterizedTest
+  @MethodSource("org.slatwright.exporter.csv.Way#all")
+  void theStepsAreThoseOfTheOrderOfWork(Way way) throws IOException, InterruptedException {
+    List<Map<String, String>> rows = way.read("order-of-work.csv", folder);
+    List<Step> steps = way.plan().work().steps();
+    assertFalse(steps.isEmpty());
+    assertEquals(steps.size(), rows.size());
+    for (int i = 0; i < steps.size(); i++) {
+      Step step = steps.get(i);
+      Map<String, String> row = rows.get(i);
+      assertEquals(Integer.toString(step.number()), row.get("step"));
+      assertEquals(step.title(), row.get("title"));
+      assertEquals(step.check().in(way.plan().lengths()), row.get("check"));
+      assertEquals(step.caution(), row.get("caution"));
+      assertEquals(Integer.toString(step.work().count()), row.get("work (min)"));
+      String waiting = step.then().map(wait -> Integer.toString(wait.time().count())).orElse("");
+      assertEquals(waiting, row.get("then wait (min)"));
+      for (Wording sentence : step.doing()) {
+        assertTrue(row.get("how").contains(sentence.in(way.plan().lengths())), row::toString);
+      }
+    }
   }
 
   @ParameterizedTest

@@ -67,6 +67,11 @@ final class JsonWriter {
     list(key, items, json::writeString);
   }
 
+  /** A list of counts. */
+  void wholes(String key, List<Integer> items) throws IOException {
+    list(key, items, json::writeNumber);
+  }
+
   /** A list of lengths. */
   void lengths(String key, List<Length> items) throws IOException {
     list(key, items, this::length);

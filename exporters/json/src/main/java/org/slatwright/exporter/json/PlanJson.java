@@ -37,6 +37,7 @@ final class PlanJson {
     QuantitiesJson quantities = new QuantitiesJson(json);
     json.object("quantities", () -> quantities.quantities(plan.quantities()));
     json.objects("fits", plan.fits(), quantities::fit);
+    json.object("work", () -> new WorkJson(json).work(plan.work()));
     JigJson jig = new JigJson(json);
     if (plan.jig().isPresent()) {
       jig.write("jig", plan.jig().get());

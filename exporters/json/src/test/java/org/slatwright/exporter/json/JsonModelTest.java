@@ -17,15 +17,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.slatwright.api.export.ExportException;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.Minutes;
 import org.slatwright.api.model.Hole;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Point3;
 import org.slatwright.api.plan.Fit;
+import org.slatwright.api.plan.OrderOfWork;
 import org.slatwright.api.plan.Pattern;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.api.plan.Quantities;
+import org.slatwright.api.plan.Step;
+import org.slatwright.api.plan.Wording;
 import org.slatwright.testkit.SamplePlans;
 import tools.jackson.databind.JsonNode;
 
@@ -240,6 +244,47 @@ class JsonModelTest {
   void whatFitsIsAsInThePlan(Plan plan) throws IOException, ExportException {
     assertEquals(
         plan.fits(), Written.each(Written.plan(plan).get("fits")).map(JsonModelTest::fit).toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("plans")
+  void theOrderOfWorkIsThatOfThePlan(Plan plan) throws IOException, ExportException {
+    JsonNode read = Written.plan(plan).get("work");
+    OrderOfWork work = plan.work();
+    assertEquals(work.work().count(), read.get("workMinutes").asInt());
+    assertEquals(work.elapsed().count(), read.get("elapsedMinutes").asInt());
+    assertEquals(work.steps(), Written.each(read.get("steps")).map(JsonModelTest::step).toList());
+  }
+
+  private static Step step(JsonNode step) {
+    JsonNode then = step.get("then");
+    return new Step(
+        step.get("number").asInt(),
+        step.get("id").asString(),
+        step.get("title").asString(),
+        Written.each(step.get("doing")).map(JsonModelTest::wording).toList(),
+        Written.each(step.get("parts"))
+            .map(each -> new Step.Parts(mark(each), each.get("count").asInt()))
+            .toList(),
+        Written.each(step.get("places")).map(JsonNode::asString).toList(),
+        Written.each(step.get("shows")).map(JsonNode::asString).toList(),
+        Written.each(step.get("tools")).map(JsonNode::asString).toList(),
+        Written.each(step.get("supplies")).map(JsonModelTest::wording).toList(),
+        new Minutes(step.get("workMinutes").asInt()),
+        Optional.ofNullable(then)
+            .map(
+                wait ->
+                    new Step.Wait(
+                        new Minutes(wait.get("minutes").asInt()), wait.get("why").asString())),
+        Written.each(step.get("after")).map(JsonNode::asInt).toList(),
+        wording(step.get("check")),
+        step.get("caution").asString());
+  }
+
+  private static Wording wording(JsonNode wording) {
+    return new Wording(
+        wording.get("words").asString(),
+        nm(wording.get("lengths")).stream().map(Length::new).toList());
   }
 
   @Test
