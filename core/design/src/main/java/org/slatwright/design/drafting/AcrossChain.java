@@ -38,6 +38,11 @@ final class AcrossChain extends DimensionChain {
   }
 
   @Override
+  int rows() {
+    return rows + 1;
+  }
+
+  @Override
   double before() {
     double half = links().get(0).textWidth() / 2;
     return Math.max(0, links().get(0).from() - spots.get(0).middle() + half);

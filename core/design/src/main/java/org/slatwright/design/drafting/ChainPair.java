@@ -16,6 +16,7 @@ final class ChainPair {
 
   private static final double FIRST = 7;
   private static final double NEXT = 5;
+  private static final int MOST_ROWS = 2;
 
   private final List<DimensionChain> chains;
 
@@ -31,6 +32,11 @@ final class ChainPair {
     return of(links, lengths, UpChain::new);
   }
 
+  /** The chain by itself, of a view that breaks off. */
+  static ChainPair upAlone(List<Link> links) {
+    return new ChainPair(List.of(new UpChain(links)));
+  }
+
   private static ChainPair of(
       List<Link> links, LengthFormat lengths, Function<List<Link>, DimensionChain> chain) {
     Length total = links.stream().map(Link::value).reduce(Length.ZERO, Length::plus);
@@ -40,6 +46,11 @@ final class ChainPair {
     DimensionChain outside = chain.apply(List.of(overall));
     return new ChainPair(
         links.size() == 1 ? List.of(outside) : List.of(chain.apply(links), outside));
+  }
+
+  /** Whether its numbers stand in two columns at most. */
+  boolean isEasyToRead() {
+    return chains.stream().allMatch(chain -> chain.rows() <= MOST_ROWS);
   }
 
   /** How far both reach from the view, in mm. */

@@ -1,12 +1,15 @@
 package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
 
 /**
  * A chain of dimensions along one line beside a view: extension lines, oblique strokes where they
@@ -51,6 +54,30 @@ abstract sealed class DimensionChain permits AcrossChain, UpChain {
     double textWidth() {
       return Lettering.width(text, LETTERING);
     }
+
+    /**
+     * From each place to the next.
+     *
+     * @param places rising, two at least
+     * @param onPaper where each lies along the chain, in mm
+     */
+    static List<Link> between(
+        Collection<Length> places, ToDoubleFunction<Length> onPaper, LengthFormat lengths) {
+      List<Length> inOrder = List.copyOf(places);
+      List<Link> links = new ArrayList<>();
+      for (int i = 1; i < inOrder.size(); i++) {
+        Length from = inOrder.get(i - 1);
+        Length to = inOrder.get(i);
+        Length value = to.minus(from);
+        links.add(
+            new Link(
+                onPaper.applyAsDouble(from),
+                onPaper.applyAsDouble(to),
+                value,
+                lengths.number(value)));
+      }
+      return links;
+    }
   }
 
   private final List<Link> links;
@@ -66,6 +93,9 @@ abstract sealed class DimensionChain permits AcrossChain, UpChain {
 
   /** How far its numbers reach beyond its line, away from the view, in mm. */
   abstract double depth();
+
+  /** In how many rows its numbers stand. */
+  abstract int rows();
 
   /** How far a number stands out beyond the start of the first link, in mm. */
   double before() {

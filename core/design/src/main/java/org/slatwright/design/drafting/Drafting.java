@@ -32,6 +32,7 @@ public final class Drafting {
       List<Finding> findings) {
     List<SheetDrawing> drawings = new ArrayList<>();
     drawings.add(new ExplodedSheet(rack, assembly));
+    drawings.addAll(FrameSheet.of(rack, assembly));
     drawings.addAll(jigs(rack, jig));
     drawings.addAll(CutListSheet.of(rack, assembly));
     drawings.addAll(CuttingDiagrams.of(rack, cutting));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.Scale;
@@ -32,6 +33,13 @@ final class JigInPlace implements SheetBlock {
   private static final double LEFT = 12;
   private static final double RIGHT = 16;
   private static final double CHAIN = 8;
+  private static final String UPRIGHT = "upright";
+
+  /** How far above the jig the upright is named. */
+  private static final double NAME = 5.5;
+
+  /** The middle of the rail's label from where it is cut off: beyond the axis of the hole. */
+  private static final double RAIL_LABEL = 5.3;
 
   private final Rack rack;
   private final Jig jig;
@@ -51,12 +59,18 @@ final class JigInPlace implements SheetBlock {
 
   @Override
   public double width() {
-    return LEFT + onPaper(extent.size(Axis.Y)) + STOCK_BEYOND + RIGHT;
+    return LEFT + onPaper(end().minus(extent.low().y())) + STOCK_BEYOND + RIGHT;
   }
 
   @Override
   public double height() {
     return ABOVE + onPaper(top().minus(bottom())) + below();
+  }
+
+  /** Of jig and hole, whichever reaches farther along the rail. */
+  private Length end() {
+    Length hole = rack.upright().depth().plus(rack.joint().holeDepth());
+    return Length.max(extent.high().y(), hole);
   }
 
   /** The stock is shown a little beyond the jig, and the rail whole. */
@@ -129,9 +143,9 @@ final class JigInPlace implements SheetBlock {
       Length depth = rack.upright().depth();
       double outer = x(Length.ZERO);
       double inner = x(depth);
-      double end = x(extent.high().y()) + STOCK_BEYOND;
+      double end = x(end()) + STOCK_BEYOND;
       double low = y(bottom()) - 4;
-      double high = y(top()) + 4;
+      double high = y(top()) + NAME - 1.5;
       return List.of(
           Strokes.line(outer, low, outer, high, LineKind.NEIGHBOUR),
           Strokes.line(inner, low, inner, high, LineKind.NEIGHBOUR),
@@ -142,15 +156,9 @@ final class JigInPlace implements SheetBlock {
               end,
               y(rack.rail().height().negated()),
               LineKind.NEIGHBOUR),
-          label((outer + inner) / 2, high + 1.5, "upright"),
-          label((inner + end) / 2 + 4, y(underHoles().negated()) - LETTERING / 2, "rail"));
-    }
-
-    /** From the rail edge to the middle of the wood beyond the last hole. */
-    private Length underHoles() {
-      Length last = jig.railEdgeToHoles().stream().max(Length::compareTo).orElseThrow();
-      Length edge = last.plus(rack.joint().diameter().half());
-      return edge.plus(rack.rail().height()).half();
+          label((outer + inner) / 2, y(top()) + NAME, UPRIGHT),
+          label(
+              end - RAIL_LABEL, y(rack.rail().height().half().negated()) - LETTERING / 2, "rail"));
     }
 
     List<Figure> holes() {
@@ -208,7 +216,7 @@ final class JigInPlace implements SheetBlock {
 
     /** From the rail edge to the hole; guide, upright and hole in the rail. */
     List<Figure> dimensions() {
-      double end = x(extent.high().y()) + STOCK_BEYOND;
+      double end = x(end()) + STOCK_BEYOND;
       Length nearest = jig.railEdgeToHoles().stream().min(Length::compareTo).orElseThrow();
       List<Figure> figures =
           new ArrayList<>(
@@ -219,18 +227,20 @@ final class JigInPlace implements SheetBlock {
       return figures;
     }
 
-    /** The marks of guide stack, cheek and register above them. */
+    /** The marks of guide stack, cheek and register above them, clear of the upright's name. */
     List<Figure> balloons() {
       Jig.Placed cheek = first(Axis.X);
       Jig.Placed guide = first(Axis.Y);
       Jig.Placed register = first(Axis.Z);
-      double high = y(top()) + BALLOON + 9.5;
+      double name = x(rack.upright().depth().half());
+      double half = Lettering.width(UPRIGHT, LETTERING) / 2 + 1;
+      double onGuide = Math.min(middle(guide), name - half);
+      double besideUpright = Math.max(x(rack.upright().depth()) + BALLOON + 1, name + half);
+      double onRegister = Math.max(middle(register), besideUpright + 2 * BALLOON + 2);
       List<Figure> figures = new ArrayList<>();
-      balloon(figures, guide, middle(guide), high, at(middle(guide), y(top()) - 1.5));
-      double besideUpright = x(rack.upright().depth()) + BALLOON + 1;
-      balloon(figures, cheek, besideUpright, high, at(onCheek(cheek), topOf(cheek) - 1.5));
-      double registerMiddle = Math.max(middle(register), besideUpright + 2 * BALLOON + 2);
-      balloon(figures, register, registerMiddle, high, at(middle(register), topOf(register) - 1));
+      balloon(figures, guide, onGuide, at(middle(guide), y(top()) - 1.5));
+      balloon(figures, cheek, besideUpright, at(onCheek(cheek), topOf(cheek) - 1.5));
+      balloon(figures, register, onRegister, at(middle(register), topOf(register) - 1));
       return figures;
     }
 
@@ -252,11 +262,13 @@ final class JigInPlace implements SheetBlock {
       return new PaperPoint(x, y);
     }
 
-    private void balloon(
-        List<Figure> figures, Jig.Placed plate, double x, double y, PaperPoint end) {
+    /** The leader bends below the upright's name, where it has to. */
+    private void balloon(List<Figure> figures, Jig.Placed plate, double x, PaperPoint end) {
+      double y = y(top()) + BALLOON + 9.5;
+      PaperPoint bend = new PaperPoint(x, y(top()) + NAME / 2);
       figures.add(new Figure.Circle(new PaperPoint(x, y), BALLOON, LineKind.THIN));
       figures.add(label(x, y - LETTERING / 2, plate.plate().mark()));
-      figures.addAll(Leaders.dotted(x, y - BALLOON, end.x(), end.y()));
+      figures.addAll(Leaders.dotted(List.of(new PaperPoint(x, y - BALLOON), bend, end)));
     }
 
     private Figure rectangle(Box box, LineKind line) {

@@ -2,6 +2,7 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.drawing.View;
@@ -12,7 +13,7 @@ import org.slatwright.design.sizing.Rack;
 /** Every different plate of the drilling jig, dimensioned. */
 final class JigPlatesSheet implements SheetDrawing {
 
-  static final String NAME = "drawings/03-jig-plates";
+  static final String NAME = "jig-plates";
   static final String TITLE = "Jig plates";
 
   private static final double PAD = 2;
@@ -32,7 +33,8 @@ final class JigPlatesSheet implements SheetDrawing {
     views.add(layout.frame.view());
     views.addAll(layout.plates());
     views.add(TitleBlock.of(rack, TITLE, layout.scale, number, count).view(layout.frame));
-    return new Sheet(NAME, TITLE, rack.shop().paper(), layout.frame.landscape(), views);
+    String name = String.format(Locale.ROOT, "drawings/%02d-%s", number, NAME);
+    return new Sheet(name, TITLE, rack.shop().paper(), layout.frame.landscape(), views);
   }
 
   private List<SheetBlock> blocks(Scale scale) {

@@ -10,6 +10,7 @@ import org.slatwright.api.drawing.PaperPoint;
 final class Leaders {
 
   private static final double DOT = 0.5;
+  private static final double ARROW = 2.5;
 
   private Leaders() {}
 
@@ -18,7 +19,20 @@ final class Leaders {
     return dotted(List.of(new PaperPoint(x1, y1), new PaperPoint(x2, y2)));
   }
 
-  /** The same with bends. */
+  /** A level line that ends in an arrowhead, as one does on an edge. */
+  static List<Figure> arrowed(double x1, double y, double x2) {
+    double back = x2 + Math.signum(x1 - x2) * ARROW;
+    return List.of(
+        Strokes.line(x1, y, x2, y, LineKind.THIN),
+        new Figure.Fill(
+            List.of(
+                new PaperPoint(x2, y),
+                new PaperPoint(back, y + ARROW / 6),
+                new PaperPoint(back, y - ARROW / 6)),
+            Figure.Shade.INK));
+  }
+
+  /** A dotted one with bends. */
   static List<Figure> dotted(List<PaperPoint> points) {
     PaperPoint end = points.get(points.size() - 1);
     return List.of(

@@ -132,20 +132,7 @@ final class PlateDrawing implements SheetBlock {
   }
 
   private List<Link> links(TreeSet<Length> stops) {
-    List<Length> inOrder = List.copyOf(stops);
-    List<Link> links = new ArrayList<>();
-    for (int i = 1; i < inOrder.size(); i++) {
-      Length from = inOrder.get(i - 1);
-      Length to = inOrder.get(i);
-      Length value = to.minus(from);
-      links.add(
-          new Link(
-              from.inMm() * scale.factor(),
-              to.inMm() * scale.factor(),
-              value,
-              lengths.number(value)));
-    }
-    return links;
+    return Link.between(stops, stop -> stop.inMm() * scale.factor(), lengths);
   }
 
   /** Where a straight edge of the boundary lies square to that coordinate. */

@@ -15,22 +15,26 @@ import org.slatwright.api.model.Role;
 import org.slatwright.api.model.Shape;
 
 /**
- * The whole rack from one side, at a place on the sheet.
+ * A rack, or some pieces of it, from one side, at a place on the sheet.
  *
  * @param assembly what is seen
  * @param projection from where
  * @param scale of the view
+ * @param id of the view, from which those of its pieces are made
+ * @param across what is shown of it along u
+ * @param up what is shown of it along v
  * @param left where its left edge lies on the sheet, in mm
  * @param bottom where its lower edge lies
- * @param extent what the rack covers on the picture; found once, since every point asks for it
  */
 record RackView(
     Assembly assembly,
     Projection projection,
     Scale scale,
+    String id,
+    Shown across,
+    Shown up,
     double left,
-    double bottom,
-    Projection.Rect extent) {
+    double bottom) {
 
   /** A dowel thinner than this on paper is drawn as its axis alone when seen from the side. */
   private static final double THINNEST_ROD = 1.5;
@@ -39,16 +43,26 @@ record RackView(
   private static final double NM_PER_MM = 1e6;
 
   /** The view of {@code assembly}, all of it. */
-  RackView(Assembly assembly, Projection projection, Scale scale, double left, double bottom) {
-    this(assembly, projection, scale, left, bottom, projection.cover(assembly.extent()));
+  static RackView whole(
+      Assembly assembly, Projection projection, Scale scale, double left, double bottom) {
+    Projection.Rect extent = projection.cover(assembly.extent());
+    return new RackView(
+        assembly,
+        projection,
+        scale,
+        projection.name().toLowerCase(Locale.ROOT),
+        Shown.all(extent.left(), extent.right()),
+        Shown.all(extent.bottom(), extent.top()),
+        left,
+        bottom);
   }
 
   double width() {
-    return onPaper(extent.width());
+    return across.size(scale.factor());
   }
 
   double height() {
-    return onPaper(extent.height());
+    return up.size(scale.factor());
   }
 
   double right() {
@@ -61,12 +75,12 @@ record RackView(
 
   /** Where a place of the picture lies on the sheet across, in mm. */
   double x(long u) {
-    return left + onPaper(u - extent.left());
+    return left + across.place(u, scale.factor());
   }
 
   /** Where a place of the picture lies on the sheet upwards, in mm. */
   double y(long v) {
-    return bottom + onPaper(v - extent.bottom());
+    return bottom + up.place(v, scale.factor());
   }
 
   /** What a piece covers, in mm on the sheet. */
@@ -94,7 +108,7 @@ record RackView(
     List<Piece> outlined = assembly.pieces().stream().filter(this::isOutlined).toList();
     for (VisibleLines.Stroke stroke : VisibleLines.of(outlined, projection)) {
       if (stroke.visible() || isTellingWhenHidden(stroke.piece())) {
-        byPiece.get(stroke.piece()).add(line(stroke));
+        byPiece.get(stroke.piece()).addAll(lines(stroke));
       }
     }
     List<VisibleLines.Solid> opaque = VisibleLines.solids(opaquePieces(), projection);
@@ -119,8 +133,8 @@ record RackView(
   }
 
   private Figure cluster(Piece piece, List<Figure> figures) {
-    String id = projection.name().toLowerCase(Locale.ROOT) + "-" + piece.id();
-    return new Figure.Cluster(id, piece.part().name() + " " + piece.id(), figures);
+    return new Figure.Cluster(
+        id + "-" + piece.id(), piece.part().name() + " " + piece.id(), figures);
   }
 
   private boolean isOutlined(Piece piece) {
@@ -136,6 +150,9 @@ record RackView(
    * A rod seen on end is a circle where it comes to the surface; a thin one seen aside, its axis.
    */
   private List<Figure> rod(Piece rod, List<VisibleLines.Solid> opaque) {
+    if (!showsMiddle(rod)) {
+      return List.of();
+    }
     Cover cover = cover(rod);
     if (isOnEnd(rod)) {
       PaperPoint centre = new PaperPoint(cover.middleX(), cover.middleY());
@@ -158,11 +175,38 @@ record RackView(
             x, cover.bottom() - AXIS_OVERRUN, x, cover.top() + AXIS_OVERRUN, LineKind.CENTRE);
   }
 
-  private Figure line(VisibleLines.Stroke stroke) {
+  private boolean showsMiddle(Piece piece) {
+    Projection.Rect rect = projection.cover(piece.box());
+    return across.shows(rect.left() + rect.width() / 2)
+        && up.shows(rect.bottom() + rect.height() / 2);
+  }
+
+  /** A line for each stretch of it that is shown. */
+  private List<Figure> lines(VisibleLines.Stroke stroke) {
     LineKind kind = stroke.visible() ? LineKind.VISIBLE : LineKind.HIDDEN;
-    return stroke.horizontal()
-        ? Strokes.line(x(stroke.from()), y(stroke.at()), x(stroke.to()), y(stroke.at()), kind)
-        : Strokes.line(x(stroke.at()), y(stroke.from()), x(stroke.at()), y(stroke.to()), kind);
+    Shown along = stroke.horizontal() ? across : up;
+    if (!(stroke.horizontal() ? up : across).shows(stroke.at())) {
+      return List.of();
+    }
+    return along.of(stroke.from(), stroke.to()).stream()
+        .map(
+            span ->
+                stroke.horizontal()
+                    ? Strokes.line(
+                        x(span.from()), y(stroke.at()), x(span.to()), y(stroke.at()), kind)
+                    : Strokes.line(
+                        x(stroke.at()), y(span.from()), x(stroke.at()), y(span.to()), kind))
+        .toList();
+  }
+
+  /** The lines at which the view breaks off. */
+  List<Figure> breaks() {
+    List<Figure> lines = new ArrayList<>();
+    across
+        .breaks(scale.factor())
+        .forEach(x -> lines.add(BreakLine.upright(left + x, bottom, top())));
+    up.breaks(scale.factor()).forEach(y -> lines.add(BreakLine.level(bottom + y, left, right())));
+    return lines;
   }
 
   private double onPaper(long nanometres) {

@@ -76,10 +76,10 @@ final class ThreeViews {
     boolean topViewBelow = angle == Angle.FIRST;
     double frontBottom = roomBottom + below() + (topViewBelow ? BELOW_TOP_VIEW + deep + ABOVE : 0);
     double topBottom = BELOW_TOP_VIEW + (topViewBelow ? roomBottom : frontBottom + high + ABOVE);
-    RackView front = new RackView(assembly, Projection.FRONT, scale, left, frontBottom);
+    RackView front = RackView.whole(assembly, Projection.FRONT, scale, left, frontBottom);
     RackView side =
-        new RackView(assembly, angle.side(), scale, front.right() + between(), frontBottom);
-    RackView top = new RackView(assembly, Projection.TOP, scale, left, topBottom);
+        RackView.whole(assembly, angle.side(), scale, front.right() + between(), frontBottom);
+    RackView top = RackView.whole(assembly, Projection.TOP, scale, left, topBottom);
     return List.of(
         view(
             "front",

@@ -34,6 +34,11 @@ final class UpChain extends DimensionChain {
     return offset(columnWidths.size()) - BETWEEN_COLUMNS;
   }
 
+  @Override
+  int rows() {
+    return columnWidths.size();
+  }
+
   private static List<Spot> spots(List<Link> links) {
     Lanes columns = new Lanes();
     return links.stream().map(link -> spot(link, links, columns)).toList();

@@ -3,11 +3,11 @@ package org.slatwright.design.templates;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.design.drafting.Paragraph;
+import org.slatwright.design.drafting.Spread;
 import org.slatwright.design.drafting.Strokes;
 
 /**
@@ -55,7 +55,7 @@ record Labels(List<Mark> marks) {
 
   /** From the middle of the lowest to the middle of the highest when they stand close, in mm. */
   double height() {
-    return Math.max(0, marks.size() - 1) * PITCH;
+    return Spread.height(marks.size(), PITCH);
   }
 
   /**
@@ -85,43 +85,8 @@ record Labels(List<Mark> marks) {
     return figures;
   }
 
-  /** Where the middle of each lies: the least squares of what they are moved by. */
   private double[] heights(double bottom, double low, double high) {
-    double[] wanted = new double[marks.size()];
-    for (int i = 0; i < wanted.length; i++) {
-      wanted[i] = bottom + marks.get(i).at().inMm() - i * PITCH;
-    }
-    double[] heights = nondecreasing(wanted);
-    double highest = Math.max(low, high - height());
-    for (int i = 0; i < heights.length; i++) {
-      heights[i] = Math.min(Math.max(heights[i], low), highest) + i * PITCH;
-    }
-    return heights;
-  }
-
-  /** The nearest numbers of which none is below the one before: neighbours pooled to their mean. */
-  private static double[] nondecreasing(double[] wanted) {
-    List<Pool> pools = new ArrayList<>();
-    for (double each : wanted) {
-      Pool pool = new Pool(each, 1);
-      while (!pools.isEmpty() && pools.get(pools.size() - 1).mean() > pool.mean()) {
-        pool = pools.remove(pools.size() - 1).with(pool);
-      }
-      pools.add(pool);
-    }
-    return pools.stream()
-        .flatMapToDouble(pool -> DoubleStream.generate(pool::mean).limit(pool.count()))
-        .toArray();
-  }
-
-  private record Pool(double sum, int count) {
-
-    double mean() {
-      return sum / count;
-    }
-
-    Pool with(Pool other) {
-      return new Pool(sum + other.sum, count + other.count);
-    }
+    double[] wanted = marks.stream().mapToDouble(mark -> bottom + mark.at().inMm()).toArray();
+    return Spread.places(wanted, PITCH, low, high);
   }
 }

@@ -16,6 +16,7 @@ import org.slatwright.api.model.Extent;
 import org.slatwright.api.model.Fastener;
 import org.slatwright.api.model.Group;
 import org.slatwright.api.model.Piece;
+import org.slatwright.design.framing.Frames;
 import org.slatwright.design.templates.printing.Draft;
 
 /** Where slats and brads lie on the upper edge of a rail, its front end below. */

@@ -16,6 +16,7 @@ import org.slatwright.api.model.Joint;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Role;
+import org.slatwright.design.framing.Frames;
 import org.slatwright.design.framing.Marks;
 import org.slatwright.design.templates.printing.Draft;
 

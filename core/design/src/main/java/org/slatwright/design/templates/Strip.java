@@ -8,6 +8,7 @@ import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.measure.Length;
+import org.slatwright.design.drafting.FrameSketch;
 import org.slatwright.design.drafting.Paragraph;
 import org.slatwright.design.drafting.Strokes;
 import org.slatwright.design.templates.printing.Draft;

@@ -17,6 +17,8 @@ import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Point2;
 import org.slatwright.api.model.Role;
+import org.slatwright.design.drafting.FrameSketch;
+import org.slatwright.design.framing.Frames;
 import org.slatwright.design.templates.printing.Draft;
 
 /**

@@ -86,8 +86,7 @@ class CoverSheetTest {
       throws Exception {
     Sheet cover = plan(title, thing, paper).sheets().get(0);
 
-    SheetTest.assertInsideFrame(cover);
-    SheetTest.assertNoTextOnAnother(cover);
+    Tidy.check(cover);
     assertPictureClearOfText(cover);
   }
 

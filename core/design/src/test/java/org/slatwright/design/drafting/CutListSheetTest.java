@@ -93,8 +93,7 @@ class CutListSheetTest {
     assertTrue(sheets.size() > 1, () -> sheets.size() + " sheets");
     assertEquals("drawings/05-cut-list", sheets.get(0).name());
     assertEquals("drawings/06-cut-list", sheets.get(1).name());
-    sheets.forEach(SheetTest::assertInsideFrame);
-    sheets.forEach(SheetTest::assertNoTextOnAnother);
+    sheets.forEach(Tidy::check);
     assertInOrder(words(sheets), parts.stream().map(Part::mark).toArray(String[]::new));
   }
 

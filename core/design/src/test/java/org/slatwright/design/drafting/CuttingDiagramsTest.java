@@ -275,8 +275,7 @@ class CuttingDiagramsTest {
 
   private static void assertTidy(Sawn sawn) {
     for (Sheet sheet : diagrams(sawn)) {
-      SheetTest.assertNoTextOnAnother(sheet);
-      SheetTest.assertInsideFrame(sheet);
+      Tidy.check(sheet);
       Envelope frame = DrawnBoard.frame(sheet);
       for (DrawnBoard board : DrawnBoard.on(sheet)) {
         assertTrue(frame.covers(board.all()), () -> board.id() + " leaves the frame");

@@ -15,8 +15,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.locationtech.jts.geom.Envelope;
 import org.slatwright.api.drawing.Figure;
+import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
@@ -30,42 +30,31 @@ class SheetTest {
 
   private static final Path EXAMPLES = Path.of("../../examples/racks");
 
-  /** ISO 5457: 20 mm to the left, 10 mm elsewhere; from memory. */
-  private static final double BINDING = 20;
-
-  private static final double MARGIN = 10;
-
   static List<Path> examples() throws IOException {
     try (Stream<Path> files = Files.list(EXAMPLES)) {
       return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
     }
   }
 
+  /** Every example, on every paper. */
   @ParameterizedTest
   @MethodSource("examples")
-  void everyTextOfAnExampleLiesInsideTheFrameAndClearOfEveryOther(Path example) throws Exception {
-    for (Sheet sheet : plan(Files.readString(example)).sheets()) {
-      assertInsideFrame(sheet);
-      assertNoTextOnAnother(sheet);
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("examples")
-  void noNumberOfAnExampleIsCrossedByALineOfItsChains(Path example) throws Exception {
-    for (Sheet sheet : plan(Files.readString(example)).sheets()) {
-      assertNoNumberCrossed(sheet);
+  void everySheetOfAnExampleIsTidy(Path example) throws Exception {
+    for (Paper paper : Paper.values()) {
+      Plan plan = plan(Files.readString(example), "shop.paper=" + paper.word());
+      plan.sheets().forEach(sheet -> assertTidy(sheet, plan));
     }
   }
 
   @Property(tries = 60)
-  void everyTextLiesInsideTheFrame(@ForAll("racks") String rack) throws Exception {
-    plan(rack).sheets().forEach(SheetTest::assertInsideFrame);
+  void everySheetIsTidy(@ForAll("racks") String rack, @ForAll Paper paper) throws Exception {
+    Plan plan = plan(rack, "shop.paper=" + paper.word());
+    plan.sheets().forEach(sheet -> assertTidy(sheet, plan));
   }
 
-  @Property(tries = 60)
-  void noTextLiesOnAnother(@ForAll("racks") String rack) throws Exception {
-    plan(rack).sheets().forEach(SheetTest::assertNoTextOnAnother);
+  private static void assertTidy(Sheet sheet, Plan plan) {
+    Tidy.check(sheet);
+    Tidy.checkScales(sheet, plan.lengths().unit());
   }
 
   @Property(tries = 60)
@@ -114,73 +103,13 @@ class SheetTest {
     return chain.links().stream().allMatch(link -> List.of("rail", "slat").contains(link.name()));
   }
 
-  @Property(tries = 60)
-  void noNumberIsCrossedByALineOfTheChains(@ForAll("racks") String rack) throws Exception {
-    plan(rack).sheets().forEach(SheetTest::assertNoNumberCrossed);
-  }
-
   @Provide
   Arbitrary<String> racks() {
     return RandomRacks.solvable();
   }
 
-  private static Plan plan(String rack) throws RackFileException {
+  static Plan plan(String rack, String... settings) throws RackFileException {
     return Planner.plan(
-        RackFileReader.read(rack.getBytes(StandardCharsets.UTF_8), "rack.yaml", List.of()));
-  }
-
-  static void assertInsideFrame(Sheet sheet) {
-    Envelope frame =
-        new Envelope(BINDING, sheet.widthMm() - MARGIN, MARGIN, sheet.heightMm() - MARGIN);
-    for (Inked.Words words : Inked.of(sheet).words()) {
-      assertTrue(
-          frame.contains(words.room()),
-          () -> sheet.name() + ": '" + words.text() + "' leaves the frame at " + words.room());
-    }
-  }
-
-  static void assertNoTextOnAnother(Sheet sheet) {
-    List<Inked.Words> words = Inked.of(sheet).words();
-    for (int i = 0; i < words.size(); i++) {
-      for (int j = i + 1; j < words.size(); j++) {
-        Inked.Words one = words.get(i);
-        Inked.Words other = words.get(j);
-        Envelope shared = one.room().intersection(other.room());
-        assertTrue(
-            shared.getWidth() < 0.05 || shared.getHeight() < 0.05,
-            () ->
-                sheet.name()
-                    + ": '"
-                    + one.text()
-                    + "' and '"
-                    + other.text()
-                    + "' overlap at "
-                    + shared);
-      }
-    }
-  }
-
-  private static void assertNoNumberCrossed(Sheet sheet) {
-    Inked inked = Inked.of(sheet);
-    List<Figure.Polyline> ofChains =
-        inked.dimensions().stream()
-            .flatMap(dimension -> dimension.drawn().stream())
-            .filter(figure -> figure instanceof Figure.Polyline)
-            .map(figure -> (Figure.Polyline) figure)
-            .toList();
-    for (Inked.Words words : inked.words()) {
-      for (Figure.Polyline line : ofChains) {
-        Envelope room = new Envelope(words.room());
-        room.expandBy(-0.1);
-        assertTrue(
-            !room.intersects(
-                new Envelope(
-                    line.points().get(0).x(),
-                    line.points().get(1).x(),
-                    line.points().get(0).y(),
-                    line.points().get(1).y())),
-            () -> sheet.name() + ": a line crosses '" + words.text() + "' at " + words.room());
-      }
-    }
+        RackFileReader.read(rack.getBytes(StandardCharsets.UTF_8), "rack.yaml", List.of(settings)));
   }
 }

@@ -1,4 +1,4 @@
-package org.slatwright.design.templates;
+package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +8,6 @@ import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.model.Direction;
 import org.slatwright.api.model.Joint;
 import org.slatwright.api.model.Piece;
-import org.slatwright.design.drafting.PaperBox;
-import org.slatwright.design.drafting.Paragraph;
-import org.slatwright.design.drafting.Strokes;
 
 /**
  * A pair of uprights with the rail between them from above, front at the left, not to scale: face
@@ -19,8 +16,9 @@ import org.slatwright.design.drafting.Strokes;
  * @param front a joint of the front upright
  * @param rear a joint of the rear one
  */
-record FrameSketch(Joint front, Joint rear) {
+public record FrameSketch(Joint front, Joint rear) {
 
+  private static final double LETTERING = 2.5;
   private static final double SIDE = 8;
   private static final double RAIL = 24;
   private static final double RAIL_INSET = 1;
@@ -29,12 +27,17 @@ record FrameSketch(Joint front, Joint rear) {
   private static final double AIR = 2;
 
   /** In mm. */
-  double height() {
-    return SIDE + WORDS + Labels.LETTERING + AIR;
+  public double width() {
+    return SIDE + RAIL + SIDE;
+  }
+
+  /** In mm. */
+  public double height() {
+    return SIDE + WORDS + LETTERING + AIR;
   }
 
   /** Drawn with its upper left corner there. */
-  List<Figure> figures(double left, double top) {
+  public List<Figure> figures(double left, double top) {
     PaperBox inFront = new PaperBox(left, top - SIDE, left + SIDE, top);
     PaperBox atRear =
         new PaperBox(inFront.right() + RAIL, top - SIDE, inFront.right() + RAIL + SIDE, top);
@@ -69,10 +72,6 @@ record FrameSketch(Joint front, Joint rear) {
                 new PaperPoint(middle, apex)),
             Figure.Shade.INK),
         Paragraph.text(
-            middle,
-            box.bottom() - WORDS - Labels.LETTERING,
-            Labels.LETTERING,
-            place,
-            Figure.Align.MIDDLE));
+            middle, box.bottom() - WORDS - LETTERING, LETTERING, place, Figure.Align.MIDDLE));
   }
 }

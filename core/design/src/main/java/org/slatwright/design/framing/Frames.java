@@ -1,4 +1,4 @@
-package org.slatwright.design.templates;
+package org.slatwright.design.framing;
 
 import java.util.List;
 import org.slatwright.api.model.Assembly;
@@ -7,14 +7,15 @@ import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Role;
 
 /** The frames of a rack, from the left. */
-record Frames(List<Group> all) {
+public record Frames(List<Group> all) {
 
-  Frames(Assembly assembly) {
+  /** Of a rack. */
+  public Frames(Assembly assembly) {
     this(assembly.groups().stream().filter(group -> group.kind() == Group.Kind.FRAME).toList());
   }
 
   /** As one speaks of it, with a small letter: {@code left frame}, {@code frame 2}. */
-  String name(Group frame) {
+  public String name(Group frame) {
     int index = all.indexOf(frame);
     if (all.size() == 2) {
       return index == 0 ? "left frame" : "right frame";
@@ -23,7 +24,7 @@ record Frames(List<Group> all) {
   }
 
   /** The rails of a frame, from the floor up. */
-  static List<Piece> rails(Group frame) {
+  public static List<Piece> rails(Group frame) {
     return frame.pieces().stream().filter(piece -> piece.part().role() == Role.RAIL).toList();
   }
 }
