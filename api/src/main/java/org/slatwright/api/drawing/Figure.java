@@ -52,11 +52,22 @@ public sealed interface Figure {
   /** How dark a filled polygon is. */
   enum Shade {
     /** Solid, as the lines: arrowheads. */
-    INK,
+    INK(0),
     /** A light tint that lines and lettering stay readable on. */
-    TINT,
+    TINT(0xe4),
     /** The colour of the paper: covers what lies beneath. */
-    PAPER
+    PAPER(0xff);
+
+    private final int grey;
+
+    Shade(int grey) {
+      this.grey = grey;
+    }
+
+    /** How light it is on a screen, from 0, black, to 255, white. */
+    public int grey() {
+      return grey;
+    }
   }
 
   /**
@@ -67,13 +78,32 @@ public sealed interface Figure {
    * @param degrees turned counter-clockwise about {@code at}
    */
   record Text(PaperPoint at, double height, String text, Align align, double degrees)
-      implements Figure {}
+      implements Figure {
+
+    /** Where its baseline starts. */
+    public PaperPoint start() {
+      double angle = Math.toRadians(degrees);
+      double back = -align.part() * Lettering.width(text, height);
+      return at.moved(back * Math.cos(angle), back * Math.sin(angle));
+    }
+  }
 
   /** Which part of the lettering lies at its point. */
   enum Align {
-    START,
-    MIDDLE,
-    END
+    START(0),
+    MIDDLE(0.5),
+    END(1);
+
+    private final double part;
+
+    Align(double part) {
+      this.part = part;
+    }
+
+    /** How much of a line of lettering comes before its point, from 0 to 1. */
+    public double part() {
+      return part;
+    }
   }
 
   /**

@@ -38,4 +38,12 @@ public enum LineKind {
   public List<Double> dashesMm() {
     return dashesMm;
   }
+
+  /**
+   * Whether its ends and corners are round, so that edges drawn one by one meet in a whole corner.
+   * Others end where they end.
+   */
+  public boolean isRound() {
+    return this == VISIBLE || this == BORDER;
+  }
 }

@@ -26,7 +26,7 @@ public class ExportBenchmark {
   @Param public BenchmarkRack rack;
 
   /** How. */
-  @Param({"csv", "dxf", "html", "json", "pdf", "stl", "svg"})
+  @Param({"csv", "dxf", "html", "json", "pdf", "png", "stl", "svg"})
   public String format;
 
   private Plan plan;

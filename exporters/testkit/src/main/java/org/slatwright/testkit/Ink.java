@@ -14,21 +14,22 @@ import javax.imageio.ImageIO;
 public final class Ink {
 
   private static final double MM_PER_INCH = 25.4;
-  private static final double WHITE = 255;
 
   /** What is lighter is the trace of a smoothed edge, not ink. */
   private static final double FAINT = 0.1;
 
   private final Raster pixels;
+  private final double white;
   private final double perMm;
 
   private Ink(Raster pixels, double perMm) {
     this.pixels = pixels;
+    this.white = (1 << pixels.getSampleModel().getSampleSize(0)) - 1;
     this.perMm = perMm;
   }
 
   /**
-   * A picture of a page on white, grey or in colours, 8 bits each.
+   * A picture of a page on white, in greys of any number of bits or in colours of 8 bits each.
    *
    * @param picture a PNG file
    * @param dotsPerInch as it was drawn
@@ -147,6 +148,6 @@ public final class Ink {
   }
 
   private double dark(int column, int row) {
-    return 1 - pixels.getSample(column, row, 0) / WHITE;
+    return 1 - pixels.getSample(column, row, 0) / white;
   }
 }

@@ -54,6 +54,7 @@ class HouseRulesTest {
               "html", Set.of(FIGURES, "org.w3c..", "javax.xml.."),
               "json", Set.of("com.fasterxml.jackson.core.."),
               "pdf", Set.of("org.apache.fontbox..", "org.apache.pdfbox.."),
+              "png", Set.of("org.apache.fontbox..", "org.apache.pdfbox.io.."),
               "stl", Set.of(),
               "svg", Set.of(FIGURES, "org.w3c..", "javax.xml..")));
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.slatwright.api.drawing.Figure;
-import org.slatwright.api.drawing.Figure.Align;
 import org.slatwright.api.drawing.Lettering;
 import org.w3c.dom.Element;
 
@@ -50,7 +49,7 @@ public final class OutlinedLettering extends SheetLettering {
    */
   private String placing(TextElements elements, Figure.Text text) throws IOException {
     double size = Lettering.fontSize(text.height());
-    double toAnchor = Lettering.width(text.text(), text.height()) * part(text.align());
+    double toAnchor = Lettering.width(text.text(), text.height()) * text.align().part();
     PaperFlip flip = elements.flip();
     SvgDocument svg = elements.svg();
     return String.join(
@@ -65,14 +64,5 @@ public final class OutlinedLettering extends SheetLettering {
   private static String call(SvgDocument svg, String function, double... values) {
     return function
         + Arrays.stream(values).mapToObj(svg::number).collect(Collectors.joining(" ", "(", ")"));
-  }
-
-  /** How much of the line lies left of its anchor. */
-  private static double part(Align align) {
-    return switch (align) {
-      case START -> 0;
-      case MIDDLE -> 0.5;
-      case END -> 1;
-    };
   }
 }

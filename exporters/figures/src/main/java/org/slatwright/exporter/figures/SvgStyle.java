@@ -1,10 +1,8 @@
 package org.slatwright.exporter.figures;
 
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.slatwright.api.drawing.Figure.Shade;
 import org.slatwright.api.drawing.LineKind;
@@ -20,9 +18,6 @@ public record SvgStyle(String ink, String tint, String paper) {
 
   /** As it is printed. */
   public static final SvgStyle BLACK_ON_WHITE = new SvgStyle("#000", "#e4e4e4", "#fff");
-
-  /** Wide lines: edges drawn one by one meet in a whole corner. Others end where they end. */
-  private static final Set<LineKind> OUTLINES = EnumSet.of(LineKind.VISIBLE, LineKind.BORDER);
 
   /** The class of lines of a kind. The prefix keeps it apart from those of a web page around it. */
   static String lineClass(LineKind line) {
@@ -71,7 +66,7 @@ public record SvgStyle(String ink, String tint, String paper) {
         + ";stroke-width:"
         + plain(line.widthMm())
         + dashed
-        + (OUTLINES.contains(line) ? ";stroke-linecap:round;stroke-linejoin:round" : "")
+        + (line.isRound() ? ";stroke-linecap:round;stroke-linejoin:round" : "")
         + "}\n";
   }
 

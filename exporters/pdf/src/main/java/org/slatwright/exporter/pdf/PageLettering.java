@@ -8,7 +8,6 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
 import org.slatwright.api.drawing.Figure;
-import org.slatwright.api.drawing.Figure.Align;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.PaperPoint;
 
@@ -78,8 +77,7 @@ final class PageLettering {
   /** Where the first letter stands, how large and how turned. */
   private Matrix placing(Figure.Text text) {
     double angle = Math.toRadians(text.degrees());
-    double back = -Lettering.width(text.text(), text.height()) * part(text.align());
-    PaperPoint start = text.at().moved(back * Math.cos(angle), back * Math.sin(angle));
+    PaperPoint start = text.start();
     double size = Lettering.fontSize(text.height());
     double right = size * frame.stretch().across();
     double up = size * frame.stretch().up();
@@ -90,14 +88,5 @@ final class PageLettering {
         frame.points(up * Math.cos(angle)),
         frame.x(start),
         frame.y(start));
-  }
-
-  /** How much of the line lies left of its place. */
-  private static double part(Align align) {
-    return switch (align) {
-      case START -> 0;
-      case MIDDLE -> 0.5;
-      case END -> 1;
-    };
   }
 }

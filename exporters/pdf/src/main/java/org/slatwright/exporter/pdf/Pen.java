@@ -1,10 +1,8 @@
 package org.slatwright.exporter.pdf;
 
 import java.io.IOException;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.slatwright.api.drawing.Figure.Shade;
 import org.slatwright.api.drawing.LineKind;
@@ -19,8 +17,7 @@ final class Pen {
   /** A corner sharper than 29° is cut off, lest its point run far beyond it. */
   private static final float MITRE_LIMIT = 4;
 
-  /** Wide lines: edges drawn one by one meet in a whole corner. Others end where they end. */
-  private static final Set<LineKind> OUTLINES = EnumSet.of(LineKind.VISIBLE, LineKind.BORDER);
+  private static final float WHITE = Shade.PAPER.grey();
 
   private final PDPageContentStream page;
   private final PageFrame frame;
@@ -36,7 +33,7 @@ final class Pen {
   /** Draws the next lines in that kind. */
   void take(LineKind kind) throws IOException {
     if (line.filter(kind::equals).isEmpty()) {
-      boolean round = OUTLINES.contains(kind);
+      boolean round = kind.isRound();
       page.setLineWidth(frame.points(kind.widthMm()));
       page.setLineDashPattern(dashes(kind.dashesMm()), 0);
       page.setLineCapStyle(round ? ROUND : BUTT);
@@ -48,7 +45,7 @@ final class Pen {
   /** Fills the next areas and letters in that shade. */
   void take(Shade next) throws IOException {
     if (shade != next) {
-      page.setNonStrokingColor(grey(next));
+      page.setNonStrokingColor(next.grey() / WHITE);
       shade = next;
     }
   }
@@ -59,14 +56,5 @@ final class Pen {
       points[i] = frame.points(mm.get(i));
     }
     return points;
-  }
-
-  /** From 0, black, to 1, white. */
-  private static float grey(Shade shade) {
-    return switch (shade) {
-      case INK -> 0;
-      case TINT -> 0.894f;
-      case PAPER -> 1;
-    };
   }
 }
