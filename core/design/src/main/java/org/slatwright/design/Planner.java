@@ -52,6 +52,7 @@ public final class Planner {
             reckoned.quantities,
             reckoned.made,
             reckoned.cut.plan(),
+            reckoned.work,
             reckoned.findings),
         FullScale.of(rack, reckoned.assembly, reckoned.made.jig()));
   }

@@ -27,7 +27,6 @@ final class Leftovers {
           "missing-pieces.csv",
           "order-of-work.csv",
           "plan-book.html",
-          "plan-book.html",
           "plan-book.pdf",
           "plan.json",
           "plan.schema.json",

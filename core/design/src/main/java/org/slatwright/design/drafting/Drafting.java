@@ -9,6 +9,7 @@ import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
+import org.slatwright.api.plan.OrderOfWork;
 import org.slatwright.api.plan.Quantities;
 import org.slatwright.design.jig.MadeJig;
 import org.slatwright.design.sizing.Rack;
@@ -29,6 +30,7 @@ public final class Drafting {
       Quantities quantities,
       MadeJig jig,
       CuttingPlan cutting,
+      OrderOfWork work,
       List<Finding> findings) {
     List<SheetDrawing> drawings = new ArrayList<>();
     drawings.add(new ExplodedSheet(rack, assembly));
@@ -37,6 +39,7 @@ public final class Drafting {
     drawings.addAll(CutListSheet.of(rack, assembly));
     drawings.addAll(CuttingDiagrams.of(rack, cutting));
     drawings.addAll(OrderOfCutting.of(rack, cutting));
+    drawings.addAll(OrderOfWorkSheet.of(rack, assembly, work));
     int findingsSheet = 1 + drawings.size() + 1;
     Optional<String> found = FindingsNote.of(findings, findingsSheet);
     drawings.add(0, new GeneralArrangement(rack, assembly, found));

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -27,8 +28,14 @@ final class IsometricFaces {
 
   /** The corners of each such cell, without an end that repeats the start. */
   static List<List<Coordinate>> rightSides(IsometricBoxes boxes, List<IsometricEdge> edges) {
+    return rightSides(boxes, edges, box -> true);
+  }
+
+  /** The same of some boxes alone. */
+  static List<List<Coordinate>> rightSides(
+      IsometricBoxes boxes, List<IsometricEdge> edges, Predicate<Isometric> ofBox) {
     return cells(edges)
-        .filter(cell -> isRightSide(cell, boxes))
+        .filter(cell -> isRightSide(cell, boxes, ofBox))
         .map(IsometricFaces::corners)
         .toList();
   }
@@ -60,11 +67,13 @@ final class IsometricFaces {
     return edges.stream().flatMap(edge -> edge.parted(ends.get(edge.line()))).toList();
   }
 
-  private static boolean isRightSide(Polygon cell, IsometricBoxes boxes) {
+  private static boolean isRightSide(
+      Polygon cell, IsometricBoxes boxes, Predicate<Isometric> ofBox) {
     Coordinate inside = cell.getInteriorPoint().getCoordinate();
     return boxes
         .seenAt(inside.x, inside.y)
         .filter(box -> box.showsRightSide(inside.x, inside.y))
+        .filter(ofBox)
         .isPresent();
   }
 

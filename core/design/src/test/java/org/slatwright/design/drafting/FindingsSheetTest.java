@@ -24,6 +24,7 @@ import org.slatwright.api.model.Assembly;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.api.plan.Finding.Severity;
+import org.slatwright.api.plan.OrderOfWork;
 import org.slatwright.design.framing.Framing;
 import org.slatwright.design.jig.MadeJig;
 import org.slatwright.design.rackfile.RackFileException;
@@ -245,7 +246,13 @@ class FindingsSheetTest {
     Rack rack = Sizing.solve(RackFileReader.read(file, "rack.yaml", List.of()));
     Assembly assembly = Framing.frame(rack);
     return Drafting.sheets(
-        rack, assembly, TakeOff.of(assembly, rack), NO_JIG, CuttingPlan.NONE, findings);
+        rack,
+        assembly,
+        TakeOff.of(assembly, rack),
+        NO_JIG,
+        CuttingPlan.NONE,
+        OrderOfWork.NONE,
+        findings);
   }
 
   private static String name(int number) {
