@@ -2,22 +2,57 @@ package org.slatwright.api.measure;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * Spells lengths for a person. Millimetres are decimal with a point and every digit there is;
  * inches are whole numbers and reduced fractions down to 1/64 ({@code 4 3/8}), and decimals only
- * where a fraction cannot say it (metric stock in an inch plan). The same on every machine: no
- * locale.
+ * where a fraction cannot say it (metric stock in an inch plan); long ones in feet and inches where
+ * the maker wants that ({@code 8' 2 3/4"}). The same on every machine: no locale.
  *
  * @param unit the unit to show
+ * @param feetAbove what is longer is told in feet and inches; empty where nothing is, as it always
+ *     is in millimetres
  */
-public record LengthFormat(Unit unit) {
+public record LengthFormat(Unit unit, Optional<Length> feetAbove) {
 
   private static final long NM_PER_64TH = Length.inches(1, 64).nanometres();
   private static final int INCH_DECIMALS = 4;
+  private static final Length FOOT = Length.inches(12, 1);
 
-  /** The number alone, such as {@code 1500}, {@code 37.6} or {@code 4 3/8}. */
+  public LengthFormat {
+    if (unit == Unit.MM && feetAbove.isPresent()) {
+      throw new IllegalArgumentException("no feet in millimetres, above " + feetAbove.get());
+    }
+  }
+
+  /** Without feet. */
+  public LengthFormat(Unit unit) {
+    this(unit, Optional.empty());
+  }
+
+  /**
+   * The number alone, such as {@code 1500}, {@code 37.6} or {@code 4 3/8}; in feet and inches with
+   * the signs of both.
+   */
   public String number(Length length) {
+    return isInFeet(length) ? inFeet(length) : ofOneUnit(length);
+  }
+
+  private boolean isInFeet(Length length) {
+    return feetAbove.filter(most -> length.abs().isMoreThan(most)).isPresent();
+  }
+
+  private String inFeet(Length length) {
+    long feet = length.abs().wholeTimes(FOOT);
+    Length rest = length.abs().minus(FOOT.times(feet));
+    return (length.isNegative() ? "-" : "")
+        + feet
+        + "'"
+        + (rest.isZero() ? "" : " " + ofOneUnit(rest) + "\"");
+  }
+
+  private String ofOneUnit(Length length) {
     if (unit == Unit.INCH && length.nanometres() % NM_PER_64TH == 0) {
       return fraction(length.nanometres() / NM_PER_64TH);
     }
@@ -26,6 +61,9 @@ public record LengthFormat(Unit unit) {
 
   /** The number and its unit: {@code 1500 mm}, {@code 4 3/8"}. */
   public String withUnit(Length length) {
+    if (isInFeet(length)) {
+      return inFeet(length);
+    }
     return unit == Unit.INCH ? number(length) + "\"" : number(length) + " mm";
   }
 

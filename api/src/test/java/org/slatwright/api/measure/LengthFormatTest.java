@@ -2,8 +2,10 @@ package org.slatwright.api.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,5 +93,38 @@ class LengthFormatTest {
     assertEquals("4.375", INCH.decimal(Length.inches(35, 8)));
     assertEquals("0.015625", INCH.decimal(Length.inches(1, 64)));
     assertEquals("1500", MM.decimal(Length.mm(1500)));
+  }
+
+  /** Shop drawings in wood tell feet only above 72 or 96 in: common practice, from memory. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "6144 | 96 | 96\"",
+        "6145 | 8' 1/64\" | 8' 1/64\"",
+        "6320 | 8' 2 3/4\" | 8' 2 3/4\"",
+        "6912 | 9' | 9'",
+        "-6920 | -9' 1/8\" | -9' 1/8\"",
+        "2 | 1/32 | 1/32\""
+      })
+  void longLengthsAreToldInFeetWhereTheMakerWantsIt(
+      int sixtyFourths, String number, String withUnit) {
+    LengthFormat feet = new LengthFormat(Unit.INCH, Optional.of(Length.inches(96, 1)));
+    Length length = Length.inches(sixtyFourths, 64);
+
+    assertEquals(number, feet.number(length));
+    assertEquals(withUnit, feet.withUnit(length));
+    assertEquals(
+        Optional.of(length.abs()),
+        new LengthGrammar(Unit.INCH).read(feet.withUnit(length.abs())),
+        "the rack file reads it back");
+  }
+
+  @Test
+  void inMillimetresThereAreNoFeet() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new LengthFormat(Unit.MM, Optional.of(Length.mm(2000))));
   }
 }

@@ -72,6 +72,21 @@ class EveryKeyTest {
       load: { per-shelf: 15 kg, climate: indoors }
       """;
 
+  /** The one key that a rack in millimetres cannot have. */
+  private static final String FEET = "feet-above";
+
+  private static final String INCH_RACK =
+      """
+      slatwright: 1
+      title: Bench for herb drying trays
+      units: in
+      feet-above: 60
+      timber:
+        frame: { section: 1 1/2 x 1 1/2, species: douglas-fir }
+        slats: { section: 3/4 x 3 1/2 }
+      rack: { interior-width: 24, rail-length: 12, upright: 62, openings: [ { clear: even, count: 2 } ] }
+      """;
+
   private static final String STOCK = "{length: 3000, price: 6.10, on-hand: 8}";
   private static final String BOARD = "{length: 990, width: 94, thickness: 18}";
 
@@ -83,6 +98,7 @@ class EveryKeyTest {
               Map.entry("title", "Bench for pots"),
               Map.entry("units", "mm"),
               Map.entry("increment", "2"),
+              Map.entry(FEET, "72"),
               Map.entry("holds", "[]"),
               Map.entry("holds[]", "{name: pot, width: 90, depth: 90, height: 80}"),
               Map.entry("holds[].name", "pot"),
@@ -193,6 +209,7 @@ class EveryKeyTest {
   void setUp() throws IOException {
     desk = Desk.with(Path.of("src/test/desk"));
     Files.writeString(desk.directory().resolve("all.yaml"), RACK);
+    Files.writeString(desk.directory().resolve("inches.yaml"), INCH_RACK);
   }
 
   @AfterEach
@@ -213,7 +230,8 @@ class EveryKeyTest {
   @ParameterizedTest
   @MethodSource("keys")
   void itIsSetAndToldWhatItTakesThePlaceOf(String key) {
-    List<String> arguments = new ArrayList<>(List.of("check", "all.yaml"));
+    String file = key.equals(FEET) ? "inches.yaml" : "all.yaml";
+    List<String> arguments = new ArrayList<>(List.of("check", file));
     for (String before : FIRST.getOrDefault(key, List.of())) {
       arguments.addAll(List.of("--set", before));
     }
@@ -225,7 +243,7 @@ class EveryKeyTest {
     String note = told.get(told.size() - 1);
     assertTrue(note.startsWith("note: " + setting), note);
     String missing = ", which the file does not give";
-    String given = "( within| instead of) .*all\\.yaml:\\d+.*";
+    String given = "( within| instead of) .*(all|inches)\\.yaml:\\d+.*";
     assertTrue(
         note.substring(("note: " + setting).length())
             .matches(FIRST.containsKey(key) ? missing + "|" + given : given),

@@ -98,7 +98,7 @@ public final class Planner {
     }
 
     Plan plan(List<Solid> solids, List<Sheet> sheets, Templates templates) {
-      LengthFormat lengths = new LengthFormat(rack.units());
+      LengthFormat lengths = rack.lengths();
       return new Plan(
           rack.title(),
           lengths,

@@ -33,7 +33,7 @@ final class Anchor {
    * @param unsteady the other rules of stability that it fails
    */
   static Finding finding(Design design, List<String> unsteady) {
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     Length height = design.assembly().extent().size(Axis.Z);
     boolean low = height.isLessThan(TALL);
     boolean steady = unsteady.isEmpty();

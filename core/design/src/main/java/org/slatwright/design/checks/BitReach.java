@@ -51,7 +51,7 @@ final class BitReach implements Rule {
   private record Reach(Design design, Figures figures, Length inWood, Length throughJig) {
 
     Reach(Design design) {
-      this(design, new Figures(design.rack().units()), inWood(design), throughJig(design));
+      this(design, new Figures(design.rack().lengths()), inWood(design), throughJig(design));
     }
 
     private static Length inWood(Design design) {

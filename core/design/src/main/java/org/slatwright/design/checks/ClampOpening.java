@@ -17,7 +17,7 @@ final class ClampOpening implements Rule {
   @Override
   public Stream<Finding> check(Design design) {
     Rack rack = design.rack();
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     Length pad = rack.units().metricOrInch(Length.mm(20), Length.inches(3, 4));
     int aRail = rack.rail().height().isLessThan(HIGH_RAIL) ? 1 : 2;
     return Stream.of(

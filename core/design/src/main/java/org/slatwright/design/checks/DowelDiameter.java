@@ -24,7 +24,7 @@ final class DowelDiameter implements Rule {
   }
 
   private static Finding tooThick(Rack rack, Length stock) {
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     Length diameter = rack.joint().diameter();
     return new Finding(
         Severity.WARNING,

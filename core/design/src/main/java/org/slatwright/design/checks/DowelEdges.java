@@ -24,7 +24,7 @@ final class DowelEdges implements Rule {
   }
 
   private static Finding finding(Rack rack, DowelWood wood) {
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return new Finding(
         Severity.WARNING,
         "dowel-edges",

@@ -25,7 +25,7 @@ final class DowelEmbedment implements Rule {
     if (!depth.isLessThan(least)) {
       return Stream.empty();
     }
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return Stream.of(
         new Finding(
             Severity.WARNING,

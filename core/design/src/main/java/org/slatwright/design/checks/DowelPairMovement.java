@@ -26,7 +26,7 @@ final class DowelPairMovement implements Rule {
   private static Finding finding(Rack rack) {
     double movement = movement(rack);
     boolean well = movement <= LIMIT_MM;
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     Measure.Compared compared = figures.distance().compare(movement, LIMIT_MM);
     return new Finding(
         well ? Finding.Severity.NOTE : Finding.Severity.WARNING,

@@ -21,7 +21,7 @@ final class DowelShear implements Rule {
     Rack rack = design.rack();
     RailCase rail = RailCase.of(rack);
     Reckoned force = reckon(rail, JointCase.of(rack));
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return Stream.of(
         force.finding(
             "dowel-shear",

@@ -21,7 +21,7 @@ final class DowelWithdrawal implements Rule {
     Rack rack = design.rack();
     JointCase joint = JointCase.of(rack);
     Reckoned pull = reckon(joint);
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return Stream.of(
         pull.finding(
             "dowel-withdrawal",

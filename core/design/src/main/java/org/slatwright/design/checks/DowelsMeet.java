@@ -23,7 +23,7 @@ final class DowelsMeet implements Rule {
   }
 
   private static Optional<Finding> meeting(Design design, Part part) {
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     return Inside.anyOf(part, design.assembly())
         .flatMap(
             drilled ->

@@ -35,7 +35,7 @@ final class FastenerComesOut implements FixingLimit {
             "points come out of the rail: wood below them",
             "little wood below the points",
             () -> others.apply("take thinner slats or higher rails"),
-            new Figures(design.rack().units()));
+            new Figures(design.rack().lengths()));
   }
 
   private static double belowPoint(Fastener fastener) {
@@ -45,7 +45,7 @@ final class FastenerComesOut implements FixingLimit {
   private static Optional<Finding> sides(Design design) {
     String fasteners = Inside.plural(design.rack().fixing().kind());
     Rack rack = design.rack();
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     Length wide =
         rack.joint().diameter().plus(rack.fixing().diameter().times(4)).plus(Length.mm(2));
     return Walls.of(design.assembly().fasteners().stream().flatMapToDouble(FastenerComesOut::sides))

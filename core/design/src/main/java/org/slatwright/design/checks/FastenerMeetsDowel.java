@@ -29,7 +29,7 @@ final class FastenerMeetsDowel implements FixingLimit {
             fasteners + " run into dowels: wood between them",
             "little wood between " + fasteners + " and dowels",
             () -> advice(design.rack(), others.apply("")),
-            new Figures(design.rack().units()))
+            new Figures(design.rack().lengths()))
         .stream();
   }
 

@@ -21,7 +21,7 @@ final class FastenersMeet implements FixingLimit {
             fasteners + " run into one another: wood between them",
             "little wood between two " + fasteners,
             () -> others.apply("fewer at each bearing (joint.fixing.per-end), or wider slats"),
-            new Figures(design.rack().units()))
+            new Figures(design.rack().lengths()))
         .stream();
   }
 }

@@ -32,7 +32,7 @@ final class FingerGaps implements Rule {
   }
 
   private static Finding finding(Rack rack, ShelfRow row) {
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return new Finding(
         Finding.Severity.NOTE,
         "finger-gaps",

@@ -18,7 +18,7 @@ final class FixingPenetration implements FixingLimit {
   @Override
   public Stream<Finding> check(Design design, UnaryOperator<String> others) {
     FixingCase fixing = new FixingCase(design.rack());
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     boolean holds = fixing.isDeepEnough();
     Measure.Compared compared =
         figures.measured().compare(fixing.depth().inMm(), fixing.leastDepth());

@@ -86,7 +86,7 @@ final class FixingSplitting implements FixingLimit {
 
   private static Finding finding(Design design, Distance nearest, UnaryOperator<String> others) {
     Rack rack = design.rack();
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     boolean screws = rack.fixing().kind() == Fastener.Kind.SCREW;
     boolean pilot = screws || distances(design).anyMatch(Distance::asksForPilot);
     String drill = "drill pilot holes of %s through the slats".formatted(figures.bit(pilot(rack)));

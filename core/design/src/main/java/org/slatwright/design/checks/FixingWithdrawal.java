@@ -71,7 +71,7 @@ final class FixingWithdrawal implements FixingLimit {
         pull,
         SlatAdvice.OVERHANG,
         "pull on each of the %s at the next bearing with %s as one thing on two slat ends"
-            .formatted(fixing.plural(), new Figures(design.rack().units()).mass(slat.bayMass())),
+            .formatted(fixing.plural(), new Figures(design.rack().lengths()).mass(slat.bayMass())),
         () ->
             Remedies.anyOf(
                 List.of(
@@ -92,7 +92,7 @@ final class FixingWithdrawal implements FixingLimit {
         NAME,
         subject,
         message,
-        new Figures(fixing.rack().units()).force(),
+        new Figures(fixing.rack().lengths()).force(),
         advice,
         FixingCase.SOURCE + "; the case is our own");
   }

@@ -18,7 +18,7 @@ final class FramePush implements Rule {
     Rack rack = design.rack();
     JointCase joint = JointCase.of(rack);
     Reckoned push = reckon(joint);
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     Measure.Compared compared = figures.force().compare(new PushCase(joint).taken(), PushCase.PUSH);
     return Stream.of(
         new Finding(

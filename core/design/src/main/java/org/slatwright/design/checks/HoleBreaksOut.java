@@ -25,7 +25,7 @@ final class HoleBreaksOut implements Rule {
   }
 
   private static Optional<Finding> broken(Design design, Part part) {
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     return Inside.anyOf(part, design.assembly())
         .flatMap(
             drilled ->

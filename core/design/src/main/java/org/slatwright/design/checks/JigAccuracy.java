@@ -34,7 +34,7 @@ final class JigAccuracy implements Rule {
   }
 
   private static Stream<Finding> findings(Rack rack, Jig jig) {
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return Stream.of(guideLength(jig, figures), wood(rack, jig, figures));
   }
 

@@ -34,7 +34,7 @@ record JigClearance(Rack rack, Jig jig, Figures figures) {
               .flatMap(JigClearance::findings);
 
   private static Figures figures(Design design) {
-    return new Figures(design.rack().units());
+    return new Figures(design.rack().lengths());
   }
 
   private Stream<Finding> findings() {

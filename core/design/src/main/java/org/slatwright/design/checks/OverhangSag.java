@@ -23,7 +23,7 @@ final class OverhangSag implements Rule {
 
   private static Finding finding(SlatCase slat) {
     Reckoned sag = reckon(slat);
-    Figures figures = new Figures(slat.rack().units());
+    Figures figures = new Figures(slat.rack().lengths());
     return sag.finding(
         NAME,
         SlatAdvice.OVERHANG,

@@ -21,7 +21,7 @@ final class OverhangStrength implements Rule {
 
   private static Finding finding(SlatCase slat) {
     Reckoned stress = slat.strengthOfTheEnd();
-    Figures figures = new Figures(slat.rack().units());
+    Figures figures = new Figures(slat.rack().lengths());
     return stress.finding(
         NAME,
         SlatAdvice.OVERHANG,

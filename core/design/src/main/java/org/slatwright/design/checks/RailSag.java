@@ -16,7 +16,7 @@ final class RailSag implements Rule {
   public Stream<Finding> check(Design design) {
     RailCase rail = RailCase.of(design.rack());
     Reckoned sag = reckon(rail);
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     return Stream.of(
         sag.finding(
             NAME,

@@ -22,7 +22,7 @@ final class RailStrength implements Rule {
     RailCase rail = RailCase.of(design.rack());
     boolean shears = rail.shear().isWorseThan(rail.bending());
     Reckoned stress = shears ? rail.shear() : rail.bending();
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     return Stream.of(
         stress.finding(
             NAME,

@@ -20,7 +20,7 @@ final class RailTwist implements Rule {
     Rack rack = design.rack();
     RailCase rail = RailCase.of(rack);
     Reckoned twist = reckon(rail, JointCase.of(rack));
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     return Stream.of(
         twist.finding(
             "rail-twist",

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Mass;
 import org.slatwright.design.sizing.PlanedSizes;
 import org.slatwright.design.sizing.Rack;
@@ -177,7 +176,7 @@ record Remedies(Rack rack) {
   }
 
   private String shown(Length length) {
-    return new LengthFormat(rack.units()).withUnit(length);
+    return rack.lengths().withUnit(length);
   }
 
   private Spelling spelling() {

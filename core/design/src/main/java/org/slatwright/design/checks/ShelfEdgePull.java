@@ -29,7 +29,7 @@ record ShelfEdgePull() implements Rule {
   }
 
   private static Finding finding(Rack rack, Stance stance, Length reach) {
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     double lever = Way.SIDEWAYS.lever(stance, stance.empty());
     double pull = Tipping.pull(stance.empty().weight(), lever, reach.inMm());
     boolean holds = pull >= LEAST;

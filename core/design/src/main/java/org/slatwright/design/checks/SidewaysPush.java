@@ -56,7 +56,7 @@ final class SidewaysPush implements FixingLimit {
   @Override
   public Stream<Finding> check(Design design, UnaryOperator<String> others) {
     Rack rack = design.rack();
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     double held = bearings(design).push();
     boolean holds = held >= PushCase.PUSH || rack.anchored() || rack.braced();
     Measure.Compared compared = figures.force().compare(held, PushCase.PUSH);

@@ -3,7 +3,6 @@ package org.slatwright.design.checks;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.Finding;
 import org.slatwright.design.mechanics.Moisture;
 import org.slatwright.design.sizing.Fitting;
@@ -26,7 +25,7 @@ final class SlatGaps implements Rule {
     Rack rack = design.rack();
     double left = left(rack);
     boolean open = left > 0;
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     String what = most(rack) == 1 ? "the slat to the uprights" : "the slats";
     return Stream.of(
         new Finding(
@@ -119,7 +118,7 @@ final class SlatGaps implements Rule {
     }
     Length narrower = rail.minus(justAbove(rack, swelling(rack, rail)));
     return "rip the slat no wider than "
-        + new LengthFormat(rack.units()).withUnit(narrower)
+        + rack.lengths().withUnit(narrower)
         + ", so that it has room to swell";
   }
 

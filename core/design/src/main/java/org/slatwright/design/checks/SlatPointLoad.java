@@ -18,7 +18,7 @@ final class SlatPointLoad implements Rule {
   public Stream<Finding> check(Design design) {
     SlatCase slat = SlatCase.of(design.rack());
     Reckoned stress = slat.strengthUnderOneThing();
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     return Stream.of(
         stress.finding(
             NAME,

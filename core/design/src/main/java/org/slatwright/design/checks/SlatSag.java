@@ -19,7 +19,7 @@ final class SlatSag implements Rule {
   public Stream<Finding> check(Design design) {
     SlatCase slat = SlatCase.of(design.rack());
     Reckoned sag = reckon(slat);
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     Measure.Compared compared = figures.distance().compare(sag.value(), sag.most());
     return Stream.of(
         new Finding(

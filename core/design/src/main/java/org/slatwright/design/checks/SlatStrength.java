@@ -15,7 +15,7 @@ final class SlatStrength implements Rule {
   public Stream<Finding> check(Design design) {
     SlatCase slat = SlatCase.of(design.rack());
     Reckoned stress = slat.strength();
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     return Stream.of(
         stress.finding(
             NAME,

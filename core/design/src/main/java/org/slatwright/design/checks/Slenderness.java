@@ -24,7 +24,7 @@ record Slenderness() implements Rule {
     Length height = topShelf(rack);
     double ratio = height.inMm() / rack.frameDepth().inMm();
     boolean holds = !height.isMoreThan(rack.frameDepth().times(MOST));
-    Figures figures = new Figures(rack.units());
+    Figures figures = new Figures(rack.lengths());
     Measure.Compared compared = figures.ratio().compare(ratio, MOST);
     return Stream.of(
         new Finding(

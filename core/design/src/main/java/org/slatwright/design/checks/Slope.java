@@ -30,7 +30,7 @@ record Slope() implements Rule {
             .min(Comparator.comparing(Lean::degrees))
             .orElseThrow();
     boolean holds = worst.degrees() >= LEAST;
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     Measure.Compared compared = figures.angle().compare(worst.degrees(), LEAST);
     return Stream.of(
         new Finding(

@@ -21,7 +21,7 @@ record TipOver(String rule, Way way) implements Rule {
   public Stream<Finding> check(Design design) {
     Stance stance = Stance.of(design);
     PointMass empty = stance.empty();
-    Figures figures = new Figures(design.rack().units());
+    Figures figures = new Figures(design.rack().lengths());
     double height = design.assembly().extent().size(Axis.Z).inMm();
     double push = Tipping.push(empty.weight(), way.lever(stance, empty), height);
     boolean holds = push >= PushCase.PUSH;

@@ -29,7 +29,7 @@ public final class Cutting {
   private Cutting(Rack rack) {
     this.rack = rack;
     this.supplies = rack.supplies();
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
     this.buying = new BuyingList(lengths);
   }
 

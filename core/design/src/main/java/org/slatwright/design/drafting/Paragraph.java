@@ -14,8 +14,9 @@ public final class Paragraph {
 
   private static final String ELLIPSIS = "…";
 
-  /** Between words, but not between a number and its fraction or its unit. */
-  private static final String BREAK = "\\s+(?!\\d+/\\d|(mm|g|kg|oz|lb|lbf|N|kN|MPa|psi|dB)\\b|%)";
+  /** Between words, but not between a number and its fraction or its unit, or feet and inches. */
+  private static final String BREAK =
+      "(?<!\\d')\\s+(?!\\d+/\\d|(mm|g|kg|oz|lb|lbf|N|kN|MPa|psi|dB)\\b|%)";
 
   private Paragraph() {}
 

@@ -3,7 +3,6 @@ package org.slatwright.design.jig;
 import java.util.List;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -72,6 +71,6 @@ public record DrillingSteps(Rack rack, Length guideDepth) {
   }
 
   private String show(Length length) {
-    return new LengthFormat(rack.units()).withUnit(length);
+    return rack.lengths().withUnit(length);
   }
 }

@@ -23,7 +23,7 @@ final class JigLimits {
   JigLimits(Rack rack) {
     this.rack = rack;
     this.allowances = new Allowances(rack.units());
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
   }
 
   /** What forbids a saddle on this stock before any plate is drawn. */

@@ -16,7 +16,7 @@ final class JigUse {
   JigUse(Rack rack, Saddle saddle) {
     this.rack = rack;
     this.saddle = saddle;
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
   }
 
   /** The steps in order, without numbers. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.measure.Length;
-import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Direction;
 import org.slatwright.api.model.Outline;
 import org.slatwright.api.model.Placement;
@@ -188,6 +187,6 @@ record OffcutJig(
   }
 
   private String show(Length length) {
-    return new LengthFormat(rack.units()).withUnit(length);
+    return rack.lengths().withUnit(length);
   }
 }

@@ -2,6 +2,7 @@ package org.slatwright.design.rackfile;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.design.wood.Climate;
@@ -26,12 +27,14 @@ final class FormatOne {
     Kinds kinds = new Kinds(units);
     Length step = units == Unit.INCH ? Length.inches(1, 16) : Length.mm(1);
     Length increment = top.orDefault("increment", kinds.increment(), step).value();
+    Optional<Length> feetAbove = feetAbove(top, kinds, units);
     List<RackFile.Held> holds = new HeldKeys(kinds).read(top);
     RackFile file =
         new RackFile(
             title,
             units,
             increment,
+            feetAbove,
             holds,
             new TimberKeys(kinds).read(top),
             new RackKeys(kinds, holds).read(top),
@@ -44,6 +47,13 @@ final class FormatOne {
     top.close();
     reading.complainOfUnknownKeys();
     return file;
+  }
+
+  private static Optional<Length> feetAbove(Fields top, Kinds kinds, Unit units) {
+    if (units == Unit.MM) {
+      top.refuse("feet-above", "only an inch plan tells feet; write units: in with it");
+    }
+    return top.optional("feet-above", kinds.length()).map(Given::value);
   }
 
   private static Kind<Integer> format() {

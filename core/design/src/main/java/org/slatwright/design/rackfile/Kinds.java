@@ -57,9 +57,9 @@ final class Kinds {
     return length(Length.ZERO, Length.inches(1, 1));
   }
 
-  /** The width of a cut, a bit or a shank: from 0.05 mm. */
+  /** The width of a cut, a bit or a shank: from 0.05 mm to 1 in. */
   Kind<Length> fineLength() {
-    return length(FINEST, MOST);
+    return length(FINEST, Length.inches(1, 1));
   }
 
   /** What solved lengths snap to. */

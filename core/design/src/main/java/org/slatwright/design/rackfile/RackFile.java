@@ -15,6 +15,7 @@ import org.slatwright.design.wood.Climate;
  * A rack file as it was read: valid key by key, not yet solved.
  *
  * @param increment that solved lengths snap to; 1 mm or 1/16 in unless given
+ * @param feetAbove what is longer is told in feet and inches; only where units are inches
  * @param keys every key that the file or a {@code --set} gives, with its place, in file order;
  *     lists as {@code rack.openings}, not by entry
  * @param written what it was read from
@@ -23,6 +24,7 @@ public record RackFile(
     Given<String> title,
     Unit units,
     Length increment,
+    Optional<Length> feetAbove,
     List<Held> holds,
     Timber timber,
     Rack rack,

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.measure.Length;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Mass;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Fastener;
@@ -20,6 +21,7 @@ import org.slatwright.design.wood.Timber;
  * A rack in which nothing is unknown.
  *
  * @param increment that solved lengths are multiples of
+ * @param feetAbove what is longer is told in feet and inches
  * @param species of frame and slats, as the maker calls it
  * @param reclaimed whether slats come from boards that had another use
  * @param timber what uprights and rails are reckoned as
@@ -45,6 +47,7 @@ public record Rack(
     String title,
     Unit units,
     Length increment,
+    Optional<Length> feetAbove,
     String species,
     boolean reclaimed,
     Timber timber,
@@ -204,6 +207,7 @@ public record Rack(
         title,
         units,
         increment,
+        feetAbove,
         species,
         reclaimed,
         timber,
@@ -228,6 +232,11 @@ public record Rack(
         chains,
         fits,
         notes);
+  }
+
+  /** How its lengths are told to the maker. */
+  public LengthFormat lengths() {
+    return new LengthFormat(units, feetAbove);
   }
 
   /** How many frames: one more than bays. */

@@ -158,6 +158,7 @@ public final class Sizing {
         file.title().value(),
         file.units(),
         file.increment(),
+        file.feetAbove(),
         timbers.name(),
         !file.timber().slats().boards().isEmpty(),
         timbers.frame(),

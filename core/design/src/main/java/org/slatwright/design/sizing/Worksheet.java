@@ -29,7 +29,7 @@ final class Worksheet {
 
   Worksheet(RackFile file) {
     this.file = file;
-    this.format = new LengthFormat(file.units());
+    this.format = new LengthFormat(file.units(), file.feetAbove());
   }
 
   RackFile file() {

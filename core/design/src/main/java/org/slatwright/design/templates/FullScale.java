@@ -25,7 +25,7 @@ public final class FullScale {
 
   /** Every template before it is printed. */
   static List<Draft> drafts(Rack rack, Assembly assembly, Optional<Jig> jig) {
-    LengthFormat lengths = new LengthFormat(rack.units());
+    LengthFormat lengths = rack.lengths();
     List<Draft> drafts = new ArrayList<>(UprightDrilling.of(assembly, lengths));
     drafts.add(JointWrap.of(assembly, lengths));
     drafts.addAll(RailEnds.of(assembly, lengths));

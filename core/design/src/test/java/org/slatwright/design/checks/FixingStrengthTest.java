@@ -62,7 +62,7 @@ class FixingStrengthTest {
     Finding finding = new FixingWithdrawal().check(design).findFirst().orElseThrow();
     double each = design.quantities().mass().kg() * 9.80665 / 8;
 
-    assertEquals(new Figures(design.rack().units()).force(each), finding.value());
+    assertEquals(new Figures(design.rack().lengths()).force(each), finding.value());
   }
 
   @Test

@@ -95,7 +95,7 @@ class FixingWithdrawalTest {
     double each = design.quantities().mass().kg() * STANDARD_GRAVITY / fixings;
 
     assertEquals(
-        new Figures(design.rack().units()).force(each), lifting(ORCHIDS, settings).value());
+        new Figures(design.rack().lengths()).force(each), lifting(ORCHIDS, settings).value());
   }
 
   /** One slat of 275 lies on the lower shelf, two of 140 on the top: 2 × 2 bearings × 2 brads. */
@@ -115,7 +115,7 @@ class FixingWithdrawalTest {
     assertEquals(
         List.of(1, 2), design.rack().rows().stream().map(row -> row.slats().size()).toList());
     assertEquals(
-        new Figures(design.rack().units()).force(each), lifting(ORCHIDS, settings).value());
+        new Figures(design.rack().lengths()).force(each), lifting(ORCHIDS, settings).value());
   }
 
   /**

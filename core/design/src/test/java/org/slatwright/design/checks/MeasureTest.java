@@ -11,13 +11,14 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.design.checks.Measure.Compared;
 
 class MeasureTest {
 
-  private static final Figures MM = new Figures(Unit.MM);
-  private static final Figures INCH = new Figures(Unit.INCH);
+  private static final Figures MM = new Figures(new LengthFormat(Unit.MM));
+  private static final Figures INCH = new Figures(new LengthFormat(Unit.INCH));
 
   /** 1 in is 25.4 mm, 1 lbf 4.4482216152605 N: NIST SP 811, B.8, as all that follows. */
   private static final double LBF = 4.4482216152605;

@@ -79,6 +79,7 @@ public final class UnevenRack {
         r.title(),
         r.units(),
         r.increment(),
+        r.feetAbove(),
         r.species(),
         r.reclaimed(),
         r.timber(),

@@ -101,6 +101,7 @@ public record Bench(
         "Ware rack",
         units,
         increment(),
+        Optional.empty(),
         "norway spruce",
         false,
         SPRUCE,
