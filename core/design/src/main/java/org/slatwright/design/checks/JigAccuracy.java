@@ -45,7 +45,7 @@ final class JigAccuracy implements Rule {
         enough ? Severity.NOTE : Severity.WARNING,
         "jig-check",
         "guide of the jig",
-        "the guide is so long; 2 1/2 diameters keep a bit from following the grain",
+        "how far the guide holds the bit; 2 1/2 diameters keep it from following the grain",
         figures.length(jig.guideDepth()),
         "at least " + figures.length(least),
         enough ? "" : "stack more guide plates",
