@@ -54,6 +54,7 @@ final class ExampleRacks {
             new Given<>(title, file.title().key(), file.title().place()),
             file.units(),
             file.increment(),
+            file.feetAbove(),
             file.holds(),
             file.timber(),
             file.rack(),
