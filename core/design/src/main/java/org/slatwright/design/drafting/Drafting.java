@@ -35,6 +35,7 @@ public final class Drafting {
     List<SheetDrawing> drawings = new ArrayList<>();
     drawings.add(new ExplodedSheet(rack, assembly));
     drawings.addAll(FrameSheet.of(rack, assembly));
+    drawings.add(new JointSheet(rack, assembly));
     drawings.addAll(jigs(rack, jig));
     drawings.addAll(CutListSheet.of(rack, assembly));
     drawings.addAll(CuttingDiagrams.of(rack, cutting));

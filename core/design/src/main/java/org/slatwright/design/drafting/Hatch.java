@@ -2,8 +2,10 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
+import org.slatwright.api.drawing.PaperPoint;
 
 /** Hatching at 45° (ISO 128-3), each line ending on the edge of its box. */
 final class Hatch {
@@ -38,6 +40,56 @@ final class Hatch {
       }
     }
     return lines;
+  }
+
+  /** What of a line lies in a circle. */
+  static List<Figure> inside(Figure line, Figure.Circle circle) {
+    return parts(line, List.of(circle), true);
+  }
+
+  /** What of a line lies in none of some circles, which lie apart. */
+  static List<Figure> outside(Figure line, List<Figure.Circle> circles) {
+    return parts(line, circles, false);
+  }
+
+  private static List<Figure> parts(Figure line, List<Figure.Circle> circles, boolean within) {
+    PaperPoint from = ((Figure.Polyline) line).points().get(0);
+    PaperPoint to = ((Figure.Polyline) line).points().get(1);
+    double length = Math.hypot(to.x() - from.x(), to.y() - from.y());
+    double alongX = (to.x() - from.x()) / length;
+    double alongY = (to.y() - from.y()) / length;
+    TreeSet<Double> ends = new TreeSet<>(List.of(0.0, length));
+    for (Figure.Circle circle : circles) {
+      double dx = circle.centre().x() - from.x();
+      double dy = circle.centre().y() - from.y();
+      double along = dx * alongX + dy * alongY;
+      double aside = dx * alongY - dy * alongX;
+      double square = circle.radius() * circle.radius() - aside * aside;
+      if (square > 0) {
+        ends.add(Math.min(Math.max(along - Math.sqrt(square), 0), length));
+        ends.add(Math.min(Math.max(along + Math.sqrt(square), 0), length));
+      }
+    }
+    List<Figure> parts = new ArrayList<>();
+    for (Double end = ends.first(), next = ends.higher(end);
+        next != null;
+        end = next, next = ends.higher(end)) {
+      PaperPoint middle = from.moved(alongX * (end + next) / 2, alongY * (end + next) / 2);
+      boolean isWithin = circles.stream().anyMatch(circle -> holds(circle, middle));
+      if (isWithin == within && next - end > LEAST) {
+        parts.add(
+            Figure.Polyline.line(
+                from.moved(alongX * end, alongY * end),
+                from.moved(alongX * next, alongY * next),
+                LineKind.THIN));
+      }
+    }
+    return parts;
+  }
+
+  private static boolean holds(Figure.Circle circle, PaperPoint point) {
+    return Math.hypot(point.x() - circle.centre().x(), point.y() - circle.centre().y())
+        < circle.radius();
   }
 
   private static double first(double least, double pitch) {

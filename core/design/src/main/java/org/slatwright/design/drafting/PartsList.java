@@ -20,7 +20,7 @@ final class PartsList {
           new Column("Qty", 10, true),
           new Column("Part", 16, false),
           new Column("Length", 18, true),
-          new Column("Section", 26, false));
+          new Column("Section", 26, false, 2));
   private static final double LEAST_TIMBER = 40;
 
   private PartsList() {}
