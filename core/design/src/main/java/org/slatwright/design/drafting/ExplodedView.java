@@ -16,7 +16,7 @@ import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.drawing.View;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Part;
-import org.slatwright.design.drafting.Explosion.Shown;
+import org.slatwright.design.drafting.Explosion.Placed;
 
 /**
  * Parts drawn apart in isometric axonometry, right sides shaded, with chain lines along the ways
@@ -55,8 +55,8 @@ final class ExplodedView {
             explosion.solids().map(Isometric::of).toList(), room.grown(-BESIDE, 0));
   }
 
-  private static Isometric isometric(Shown shown) {
-    return Isometric.of(shown.box());
+  private static Isometric isometric(Placed placed) {
+    return Isometric.of(placed.box());
   }
 
   /** Millimetres on paper for one of a length along an axis. */
@@ -114,21 +114,21 @@ final class ExplodedView {
     List<List<IsometricEdge>> edges = IsometricLines.of(solids.boxes().all(), solids::before);
     List<Figure> figures = new ArrayList<>();
     for (int i = 0; i < edges.size(); i++) {
-      Shown bar = explosion.bars().get(i);
+      Placed bar = explosion.bars().get(i);
       figures.addAll(cluster(bar, edges.get(i).stream().map(edge -> line(bar, edge)).toList()));
     }
     return figures;
   }
 
-  private static List<Figure> cluster(Shown shown, List<Figure> lines) {
-    String id = shown.piece().id();
+  private static List<Figure> cluster(Placed placed, List<Figure> lines) {
+    String id = placed.piece().id();
     return lines.isEmpty()
         ? List.of()
         : List.of(
-            new Figure.Cluster("exploded-" + id, shown.piece().part().name() + " " + id, lines));
+            new Figure.Cluster("exploded-" + id, placed.piece().part().name() + " " + id, lines));
   }
 
-  private Figure line(Shown bar, IsometricEdge edge) {
+  private Figure line(Placed bar, IsometricEdge edge) {
     return bar.cut() && isAtRightEnd(isometric(bar), edge)
         ? broken(paper.at(edge.start()), paper.at(edge.end()))
         : paper.line(edge, LineKind.THIN);
@@ -193,7 +193,7 @@ final class ExplodedView {
   private List<Figure> balloons(List<Figure> drawn) {
     BalloonSpots spots = new BalloonSpots(drawn, room);
     Map<Part, List<PaperPoint>> ends = new LinkedHashMap<>();
-    for (Shown bar : explosion.bars()) {
+    for (Placed bar : explosion.bars()) {
       places(bar).forEach(end -> ends(ends, bar).add(paper.at(end)));
     }
     for (int i = 0; i < solids.rods().size(); i++) {
@@ -207,12 +207,12 @@ final class ExplodedView {
         .toList();
   }
 
-  private static List<PaperPoint> ends(Map<Part, List<PaperPoint>> ends, Shown shown) {
-    return ends.computeIfAbsent(shown.piece().part(), part -> new ArrayList<>());
+  private static List<PaperPoint> ends(Map<Part, List<PaperPoint>> ends, Placed placed) {
+    return ends.computeIfAbsent(placed.piece().part(), part -> new ArrayList<>());
   }
 
   /** Some on its faces, where it is seen. */
-  private Stream<Coordinate> places(Shown bar) {
+  private Stream<Coordinate> places(Placed bar) {
     Isometric box = isometric(bar);
     return PLACES.stream()
         .flatMap(along -> box.onFaces(along, 0.5))

@@ -28,7 +28,7 @@ import org.slatwright.api.model.Role;
  * @param mouths of holes where they face the front, flat: in the left frame the ends of its dowels
  * @param ways between two parts that go together, as long as they are apart
  */
-record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Box> ways) {
+record Explosion(List<Placed> bars, List<Placed> dowels, List<Box> mouths, List<Box> ways) {
 
   /**
    * One of so many parts of height, width and depth together is how far the parts are drawn apart:
@@ -44,7 +44,7 @@ record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Bo
    *
    * @param cut whether it runs on to the right
    */
-  record Shown(Piece piece, Box box, boolean cut) {}
+  record Placed(Piece piece, Box box, boolean cut) {}
 
   Explosion {
     bars = List.copyOf(bars);
@@ -69,7 +69,7 @@ record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Bo
 
   /** All that is drawn with lines. */
   Stream<Box> solids() {
-    return Stream.concat(bars.stream(), dowels.stream()).map(Shown::box);
+    return Stream.concat(bars.stream(), dowels.stream()).map(Placed::box);
   }
 
   private static final class Builder {
@@ -79,8 +79,8 @@ record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Bo
     private final Group open;
     private final List<Integer> shelves;
     private final Length apart;
-    private final List<Shown> bars = new ArrayList<>();
-    private final List<Shown> dowels = new ArrayList<>();
+    private final List<Placed> bars = new ArrayList<>();
+    private final List<Placed> dowels = new ArrayList<>();
     private final List<Box> mouths = new ArrayList<>();
     private final List<Box> ways = new ArrayList<>();
 
@@ -122,7 +122,7 @@ record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Bo
     }
 
     private void bar(Piece piece, Box box) {
-      bars.add(new Shown(piece, box, false));
+      bars.add(new Placed(piece, box, false));
       for (Hole hole : piece.part().holes()) {
         Bore bore = piece.bore(hole);
         if (hole.through() || bore.inward() == Direction.PLUS_Y) {
@@ -145,7 +145,8 @@ record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Bo
     private void drawOut(Joint joint, Piece dowel) {
       Direction outward = outward(joint.upright());
       Length length = dowel.part().shape().length();
-      dowels.add(new Shown(dowel, moved(dowel.box(), outward, apart.times(2).plus(length)), false));
+      dowels.add(
+          new Placed(dowel, moved(dowel.box(), outward, apart.times(2).plus(length)), false));
       boolean front = outward == Direction.MINUS_Y;
       Box upright = joint.upright().box();
       Length railEnd = front ? upright.high().y() : upright.low().y();
@@ -218,10 +219,10 @@ record Explosion(List<Shown> bars, List<Shown> dowels, List<Box> mouths, List<Bo
       return new Box(from, from).around(new Box(to, to));
     }
 
-    private static Shown cut(Piece slat, Box box, Length end) {
+    private static Placed cut(Piece slat, Box box, Length end) {
       Length x = Length.min(box.high().x(), end);
       Box kept = new Box(box.low(), new Point3(x, box.high().y(), box.high().z()));
-      return new Shown(slat, kept, !kept.equals(box));
+      return new Placed(slat, kept, !kept.equals(box));
     }
   }
 }

@@ -233,7 +233,9 @@ final class JointAcross implements SheetBlock {
       figures.add(Strokes.line(from, head, seen.right(), head, line));
       figures.add(Strokes.line(from, foot, seen.right(), foot, line));
       figures.add(
-          to > end() ? Breaks.upright(end(), foot, head) : Strokes.line(to, foot, to, head, line));
+          to > end()
+              ? BreakLine.upright(end(), foot, head)
+              : Strokes.line(to, foot, to, head, line));
       return figures;
     }
 
@@ -268,7 +270,7 @@ final class JointAcross implements SheetBlock {
       figures.addAll(JointAcross.this.heights.figures(heights.underside(), left, -1));
       figures.addAll(widths.figures(x(joint.upright().low().x()), heights.bottom(), -1));
       double head = heights.y(slat.box().high().z());
-      figures.addAll(fastener.figures(x(joint.rail().low().x()), heights.top() - 6, head));
+      figures.addAll(fastener.figures(x(joint.rail().low().x()), heights.top() + 4, head));
       return figures;
     }
   }

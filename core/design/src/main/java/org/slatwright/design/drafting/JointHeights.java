@@ -61,11 +61,11 @@ record JointHeights(JointShown joint, Scale scale, double bottom) {
     boolean runsUp = y(joint.upright().high().z()) > top();
     figures.add(
         runsDown
-            ? Breaks.level(left, right, uprightFoot())
+            ? BreakLine.level(uprightFoot(), left, right)
             : Strokes.line(left, uprightFoot(), right, uprightFoot(), LineKind.VISIBLE));
     figures.add(
         runsUp
-            ? Breaks.level(left, right, uprightHead())
+            ? BreakLine.level(uprightHead(), left, right)
             : Strokes.line(left, uprightHead(), right, uprightHead(), LineKind.VISIBLE));
     return figures;
   }

@@ -23,7 +23,7 @@ import org.slatwright.design.drafting.DimensionChain.Link;
 final class JointLengthwise implements SheetBlock {
 
   static final double TITLE = 3.5;
-  static final double ABOVE = TITLE + 4;
+  static final double ABOVE = TITLE + 11;
 
   private static final double LEFT = 12;
   private static final double BALLOON = 2.8;
@@ -178,7 +178,7 @@ final class JointLengthwise implements SheetBlock {
       figures.addAll(JointWood.RAIL.hatch(new PaperBox(hole, foot, end(), head)));
       figures.add(Strokes.line(face(), foot, end(), foot, LineKind.VISIBLE));
       figures.add(Strokes.line(face(), head, end(), head, LineKind.VISIBLE));
-      figures.add(Breaks.upright(end(), foot, head));
+      figures.add(BreakLine.upright(end(), foot, head));
       return figures;
     }
 
@@ -209,7 +209,7 @@ final class JointLengthwise implements SheetBlock {
           figures.add(Strokes.line(from, head, seen.right(), head, LineKind.VISIBLE));
           figures.add(
               to > end()
-                  ? Breaks.upright(end(), foot, head)
+                  ? BreakLine.upright(end(), foot, head)
                   : Strokes.line(to, foot, to, head, LineKind.VISIBLE));
         }
       }
