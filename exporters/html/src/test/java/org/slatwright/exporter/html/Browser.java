@@ -8,12 +8,15 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.WheelInput;
 import org.openqa.selenium.json.Json;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -24,6 +27,10 @@ final class Browser implements AutoCloseable {
 
   /** Where Debian's package chromium-driver has it. */
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
+  /** It says that it lacks what is not used here: commands of one version of the browser. */
+  private static final Logger VERSIONS =
+      Logger.getLogger("org.openqa.selenium.devtools.CdpVersionFinder");
 
   private final ChromeDriver driver;
 
@@ -37,6 +44,7 @@ final class Browser implements AutoCloseable {
    * @param profile an empty folder
    */
   static Browser start(Path profile) {
+    VERSIONS.setLevel(Level.SEVERE);
     OutsideTool.thatRuns("chromium", "--version");
     OutsideTool.thatRuns(DRIVER.toString(), "--version");
     ChromeOptions options = new ChromeOptions();
@@ -64,7 +72,7 @@ final class Browser implements AutoCloseable {
             .build();
     Browser browser = new Browser(new ChromeDriver(service, options));
     browser.cut();
-    browser.requests();
+    browser.forget();
     return browser;
   }
 
@@ -97,7 +105,11 @@ final class Browser implements AutoCloseable {
   void wish(String scheme) {
     cdp(
         "Emulation.setEmulatedMedia",
-        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        Map.of(
+            "media",
+            "",
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
   }
 
   /** What a script says. */
@@ -105,6 +117,7 @@ final class Browser implements AutoCloseable {
     return driver.executeScript(script, arguments);
   }
 
+  /** What a script hands to its last argument, a function, sooner or later. */
   Object scriptWithCallback(String script, Object... arguments) {
     return driver.executeAsyncScript(script, arguments);
   }
@@ -125,8 +138,28 @@ final class Browser implements AutoCloseable {
     return driver.findElements(By.cssSelector(selector));
   }
 
-  ChromeDriver driver() {
-    return driver;
+  /** Touches the middle of an element, once it is clear of the bar at the top. */
+  void touch(String selector) {
+    WebElement element = one(selector);
+    script("arguments[0].scrollIntoView({block: 'center'})", element);
+    element.click();
+  }
+
+  /** Presses a key, whatever has the focus. */
+  void press(CharSequence key) {
+    new Actions(driver).sendKeys(key).perform();
+  }
+
+  /** Presses a key while another is held. */
+  void chord(CharSequence held, CharSequence key) {
+    new Actions(driver).keyDown(held).sendKeys(key).keyUp(held).perform();
+  }
+
+  /** Turns the wheel over the middle of an element; negative is away from the hand. */
+  void wheel(String selector, int amount) {
+    new Actions(driver)
+        .scrollFromOrigin(WheelInput.ScrollOrigin.fromElement(one(selector)), 0, amount)
+        .perform();
   }
 
   Map<String, Object> cdp(String command, Map<String, Object> parameters) {
@@ -153,6 +186,12 @@ final class Browser implements AutoCloseable {
         .filter(address -> !address.isEmpty())
         .filter(address -> !address.startsWith("file:") && !address.startsWith("data:"))
         .toList();
+  }
+
+  /** Has the next list of requests or complaints begin here. */
+  void forget() {
+    requests();
+    complaints();
   }
 
   /** What the browser complained of since this was last called. */
