@@ -9,7 +9,7 @@ import org.slatwright.design.sizing.Rack;
 /**
  * What is checked.
  *
- * @param jig that holes are drilled with, from offcuts where none can be made from sheet; empty when
- *     there is neither
+ * @param jig that holes are drilled with, from offcuts where none can be made from sheet; empty
+ *     when there is neither
  */
 public record Design(Rack rack, Assembly assembly, Quantities quantities, Optional<Jig> jig) {}

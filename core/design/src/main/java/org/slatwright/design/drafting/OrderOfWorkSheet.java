@@ -1,6 +1,7 @@
 package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.plan.OrderOfWork;
 import org.slatwright.api.plan.Step;
+import org.slatwright.api.plan.Wording;
 import org.slatwright.design.sizing.Rack;
 
 /** How to build it, step by step, with pictures of what stands when. */
@@ -69,20 +71,40 @@ final class OrderOfWorkSheet {
   private List<List<StepText>> rows() {
     int across = StepRows.across(width);
     List<List<StepText>> rows = new ArrayList<>();
-    List<StepText> texts = work.steps().stream().map(this::text).toList();
+    List<StepText> texts = texts(StepRows.each(width));
     for (int i = 0; i < texts.size(); i += across) {
       rows.add(texts.subList(i, Math.min(texts.size(), i + across)));
     }
     return rows;
   }
 
-  private StepText text(Step step) {
-    Optional<StepPicture> picture =
-        step.shows().isEmpty()
-            ? Optional.empty()
-            : Optional.of(
-                new StepPicture(
-                    step.shows().stream().map(pieces::get).toList(), Set.copyOf(step.places())));
-    return new StepText(step, picture, lengths, StepRows.each(width));
+  private List<StepText> texts(double each) {
+    Map<Way, Integer> told = new HashMap<>();
+    List<StepText> texts = new ArrayList<>();
+    for (Step step : work.steps()) {
+      Optional<Integer> like = Optional.ofNullable(told.putIfAbsent(Way.of(step), step.number()));
+      texts.add(new StepText(step, like, picture(step), lengths, each));
+    }
+    return texts;
+  }
+
+  /** How a step is done: of two frames alike. */
+  private record Way(
+      List<Wording> doing,
+      List<Step.Parts> parts,
+      List<String> tools,
+      List<Wording> supplies,
+      Wording check) {
+    static Way of(Step step) {
+      return new Way(step.doing(), step.parts(), step.tools(), step.supplies(), step.check());
+    }
+  }
+
+  private Optional<StepPicture> picture(Step step) {
+    return step.shows().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new StepPicture(
+                step.shows().stream().map(pieces::get).toList(), Set.copyOf(step.places())));
   }
 }

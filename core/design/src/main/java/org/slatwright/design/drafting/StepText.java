@@ -16,9 +16,15 @@ import org.slatwright.api.plan.Wording;
  * One step as it stands on paper: its number large, then what is done, with what, how long, and the
  * check that ends it; beside it a picture where there is one.
  *
+ * @param like the number of an earlier step that is done in the same way; it is not told again
  * @param width of its room, mm
  */
-record StepText(Step step, Optional<StepPicture> picture, LengthFormat lengths, double width) {
+record StepText(
+    Step step,
+    Optional<Integer> like,
+    Optional<StepPicture> picture,
+    LengthFormat lengths,
+    double width) {
 
   private static final double TITLE = 3.5;
   private static final double LETTERING = 2.5;
@@ -93,6 +99,11 @@ record StepText(Step step, Optional<StepPicture> picture, LengthFormat lengths, 
 
   /** What there is to say, one after the other. */
   private List<String> paragraphs() {
+    return like.map(earlier -> List.of(times(), "As step " + earlier + ", with its check."))
+        .orElseGet(this::whole);
+  }
+
+  private List<String> whole() {
     List<String> said = new ArrayList<>();
     said.add(times());
     step.doing().forEach(sentence -> said.add(in(sentence)));
