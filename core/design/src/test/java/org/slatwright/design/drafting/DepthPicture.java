@@ -1,5 +1,7 @@
 package org.slatwright.design.drafting;
 
+import static org.junit.jupiter.api.Assertions.fail;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -211,6 +213,18 @@ final class DepthPicture {
     return depths[row(at.y) * columns + column(at.x)] > place.eye().depth(point) + 1e-6;
   }
 
+  /** Whether something nearer than that depth is seen in a pixel or beside it. */
+  boolean isCoveredAround(int column, int row, double depth) {
+    for (int r = row - 1; r <= row + 1; r++) {
+      for (int c = column - 1; c <= column + 1; c++) {
+        if (depths[r * columns + c] > depth + 1e-6) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** The pixels that show another face than the next one to the right or above. */
   Pixels borders() {
     Pixels borders = new Pixels(columns, rows);
@@ -308,17 +322,15 @@ final class DepthPicture {
       return false;
     }
 
-    /** The first, as column and row, that is nowhere near any of {@code others}. */
-    List<int[]> farFrom(Pixels others) {
-      List<int[]> far = new ArrayList<>();
+    /** Fails where one of them is nowhere near any of {@code others}. */
+    void assertNear(Pixels others, String what) {
       for (int row = 0; row < rows; row++) {
         for (int column = 0; column < columns; column++) {
           if (set[row * columns + column] && !others.isNear(column, row)) {
-            far.add(new int[] {column, row});
+            fail("pixel " + column + ", " + row + " " + what);
           }
         }
       }
-      return far;
     }
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
@@ -20,11 +19,6 @@ import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.PaperPoint;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.design.drafting.Sight.Seen;
-import org.slatwright.design.framing.Framing;
-import org.slatwright.design.rackfile.RackFileException;
-import org.slatwright.design.rackfile.RackFileReader;
-import org.slatwright.design.sizing.RandomRacks;
-import org.slatwright.design.sizing.Sizing;
 
 /** The drawn picture against a picture of points, each the nearest of all boxes on its own ray. */
 class PictorialTest {
@@ -92,16 +86,7 @@ class PictorialTest {
 
   @Provide
   Arbitrary<Assembly> racks() {
-    return RandomRacks.solvable().map(PictorialTest::framed);
-  }
-
-  private static Assembly framed(String yaml) {
-    try {
-      byte[] bytes = yaml.getBytes(StandardCharsets.UTF_8);
-      return Framing.frame(Sizing.solve(RackFileReader.read(bytes, "rack.yaml", List.of())));
-    } catch (RackFileException e) {
-      throw new AssertionError(yaml, e);
-    }
+    return FramedRacks.solvable();
   }
 
   private static List<Coordinate> places() {
