@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
@@ -34,10 +37,14 @@ final class BalloonSpots {
   private static final int ENDS = 6;
 
   private final List<LineSegment> lines = new ArrayList<>();
+  private final STRtree index = new STRtree();
   private final PaperBox room;
   private final List<Spot> taken = new ArrayList<>();
 
   private record Spot(Coordinate centre, LineSegment leader) {}
+
+  /** A place for the end of a leader, and how far it is from any line. */
+  private record End(Coordinate place, double clear) {}
 
   /** Within {@code room}, among {@code drawn}. */
   BalloonSpots(List<Figure> drawn, PaperBox room) {
@@ -50,9 +57,14 @@ final class BalloonSpots {
       cluster.figures().forEach(this::add);
     } else if (figure instanceof Figure.Polyline line) {
       for (int i = 1; i < line.points().size(); i++) {
-        lines.add(new LineSegment(at(line.points().get(i - 1)), at(line.points().get(i))));
+        add(new LineSegment(at(line.points().get(i - 1)), at(line.points().get(i))));
       }
     }
+  }
+
+  private void add(LineSegment line) {
+    lines.add(line);
+    index.insert(new Envelope(line.p0, line.p1), line);
   }
 
   private static Coordinate at(PaperPoint point) {
@@ -82,12 +94,7 @@ final class BalloonSpots {
   }
 
   private Optional<Spot> best(List<PaperPoint> ends) {
-    List<Coordinate> clearest =
-        ends.stream()
-            .map(BalloonSpots::at)
-            .sorted(Comparator.comparingDouble(end -> -toLines(end)))
-            .limit(ENDS)
-            .toList();
+    List<Coordinate> clearest = clearest(ends);
     Optional<Spot> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     double farthest = Math.hypot(room.width(), room.height());
@@ -108,6 +115,16 @@ final class BalloonSpots {
     return best;
   }
 
+  private List<Coordinate> clearest(List<PaperPoint> ends) {
+    return ends.stream()
+        .map(BalloonSpots::at)
+        .map(end -> new End(end, toLines(end)))
+        .sorted(Comparator.comparingDouble(end -> -end.clear()))
+        .limit(ENDS)
+        .map(End::place)
+        .toList();
+  }
+
   private static Spot spot(Coordinate end, double reach, double way) {
     double dx = Math.cos(way);
     double dy = Math.sin(way);
@@ -119,7 +136,7 @@ final class BalloonSpots {
 
   private boolean isFree(Spot spot) {
     return room.contains(new PaperPoint(spot.centre().x, spot.centre().y))
-        && toLines(spot.centre()) >= RADIUS + AIR
+        && isClear(spot.centre())
         && taken.stream().allMatch(other -> isFree(spot, other));
   }
 
@@ -134,7 +151,21 @@ final class BalloonSpots {
     return lines.stream().mapToDouble(line -> line.distance(place)).min().orElse(0);
   }
 
+  private boolean isClear(Coordinate centre) {
+    Envelope around = new Envelope(centre);
+    around.expandBy(RADIUS + AIR);
+    return near(around).noneMatch(line -> line.distance(centre) < RADIUS + AIR);
+  }
+
   private long crossed(LineSegment leader) {
-    return lines.stream().filter(line -> line.distance(leader) == 0).count();
+    return near(new Envelope(leader.p0, leader.p1))
+        .filter(line -> line.distance(leader) == 0)
+        .count();
+  }
+
+  /** Lines whose envelopes meet that one, and perhaps others. */
+  private Stream<LineSegment> near(Envelope around) {
+    List<?> found = index.query(around);
+    return found.stream().map(LineSegment.class::cast);
   }
 }

@@ -83,7 +83,7 @@ final class OrderOfWorkSheet {
     List<StepText> texts = new ArrayList<>();
     for (Step step : work.steps()) {
       Optional<Integer> like = Optional.ofNullable(told.putIfAbsent(Way.of(step), step.number()));
-      texts.add(new StepText(step, like, picture(step), lengths, each));
+      texts.add(new StepText(new StepWords(step, like, lengths), picture(step), each));
     }
     return texts;
   }

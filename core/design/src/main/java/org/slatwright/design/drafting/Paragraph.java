@@ -2,6 +2,7 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Lettering;
 import org.slatwright.api.drawing.PaperPoint;
@@ -15,8 +16,8 @@ public final class Paragraph {
   private static final String ELLIPSIS = "…";
 
   /** Between words, but not between a number and its fraction or its unit, or feet and inches. */
-  private static final String BREAK =
-      "(?<!\\d')\\s+(?!\\d+/\\d|(mm|g|kg|oz|lb|lbf|N|kN|MPa|psi|dB)\\b|%)";
+  private static final Pattern BREAK =
+      Pattern.compile("(?<!\\d')\\s+(?!\\d+/\\d|(mm|g|kg|oz|lb|lbf|N|kN|MPa|psi|dB)\\b|%)");
 
   private Paragraph() {}
 
@@ -24,7 +25,7 @@ public final class Paragraph {
   public static List<String> wrap(String text, double height, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.strip().split(BREAK)) {
+    for (String word : BREAK.split(text.strip())) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (Lettering.width(longer, height) <= width) {
         line = longer;

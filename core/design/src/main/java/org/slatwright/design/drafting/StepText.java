@@ -3,28 +3,16 @@ package org.slatwright.design.drafting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
-import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.plan.Step;
-import org.slatwright.api.plan.Wording;
 
 /**
- * One step as it stands on paper: its number large, then what is done, with what, how long, and the
- * check that ends it; beside it a picture where there is one.
- *
- * @param like the number of an earlier step that is done in the same way; it is not told again
- * @param width of its room, mm
+ * One step as it stands on paper: its number, title and words, a box to tick, and beside them a
+ * picture where there is one.
  */
-record StepText(
-    Step step,
-    Optional<Integer> like,
-    Optional<StepPicture> picture,
-    LengthFormat lengths,
-    double width) {
+final class StepText {
 
   private static final double TITLE = 3.5;
   private static final double LETTERING = 2.5;
@@ -34,24 +22,56 @@ record StepText(
   private static final double BETWEEN = 1.2;
   private static final double TICK_BOX = 4;
 
+  private final Step step;
+  private final Optional<StepPicture> picture;
+  private final double width;
+  private final List<String> title;
+  private final List<List<String>> paragraphs;
+
+  /** In a room of {@code width} mm. */
+  StepText(StepWords words, Optional<StepPicture> picture, double width) {
+    this.step = words.step();
+    this.picture = picture;
+    this.width = width;
+    double textWidth = width - NUMBER_WIDTH - (picture.isPresent() ? PICTURE + GAP : 0);
+    this.title = Paragraph.wrap(step.title(), TITLE, textWidth);
+    this.paragraphs =
+        words.paragraphs().stream()
+            .map(text -> Paragraph.wrap(text, LETTERING, textWidth))
+            .toList();
+  }
+
+  /** In mm on paper. */
+  double width() {
+    return width;
+  }
+
+  /** In mm on paper. */
   double height() {
-    double text = paragraphs().stream().mapToDouble(this::heightOf).sum() + titleHeight() - BETWEEN;
+    double text =
+        titleHeight() + paragraphs.stream().mapToDouble(StepText::heightOf).sum() - BETWEEN;
     return picture.isPresent() ? Math.max(text, PICTURE) : text;
   }
 
+  /** Drawn with its upper left corner there. */
   List<Figure> figures(double left, double top) {
     List<Figure> figures = new ArrayList<>();
     figures.addAll(Paragraph.draw(List.of(Integer.toString(step.number())), left, top, TITLE));
     figures.add(tickBox(left, top - titleHeight()));
-    figures.addAll(Paragraph.draw(title(), left + NUMBER_WIDTH, top, TITLE));
+    figures.addAll(Paragraph.draw(title, left + NUMBER_WIDTH, top, TITLE));
     double y = top - titleHeight();
-    for (String paragraph : paragraphs()) {
-      figures.addAll(Paragraph.draw(lines(paragraph), left + NUMBER_WIDTH, y, LETTERING));
-      y -= heightOf(paragraph);
+    for (List<String> lines : paragraphs) {
+      figures.addAll(Paragraph.draw(lines, left + NUMBER_WIDTH, y, LETTERING));
+      y -= heightOf(lines);
     }
-    picture.ifPresent(
-        shown -> figures.add(new Figure.Cluster(id(), label(), shown.figures(room(left, top)))));
+    PaperBox room = new PaperBox(left + width - PICTURE, top - PICTURE, left + width, top);
+    picture.ifPresent(shown -> figures.add(cluster(shown.figures(room))));
     return figures;
+  }
+
+  private Figure cluster(List<Figure> drawn) {
+    return new Figure.Cluster(
+        "picture-" + step.id(), "the rack after step " + step.number(), drawn);
   }
 
   /** To tick when the check is true. */
@@ -65,81 +85,11 @@ record StepText(
     return new Figure.Polyline(corners, true, LineKind.THIN);
   }
 
-  private String id() {
-    return "picture-" + step.id();
-  }
-
-  private String label() {
-    return "the rack after step " + step.number();
-  }
-
-  private PaperBox room(double left, double top) {
-    return new PaperBox(left + width - PICTURE, top - PICTURE, left + width, top);
-  }
-
-  private double textWidth() {
-    return width - NUMBER_WIDTH - (picture.isPresent() ? PICTURE + GAP : 0);
-  }
-
-  private List<String> title() {
-    return Paragraph.wrap(step.title(), TITLE, textWidth());
-  }
-
   private double titleHeight() {
-    return Paragraph.heightOf(title().size(), TITLE) + BETWEEN;
+    return Paragraph.heightOf(title.size(), TITLE) + BETWEEN;
   }
 
-  private List<String> lines(String paragraph) {
-    return Paragraph.wrap(paragraph, LETTERING, textWidth());
-  }
-
-  private double heightOf(String paragraph) {
-    return Paragraph.heightOf(lines(paragraph).size(), LETTERING) + BETWEEN;
-  }
-
-  /** What there is to say, one after the other. */
-  private List<String> paragraphs() {
-    return like.map(earlier -> List.of(times(), "As step " + earlier + ", with its check."))
-        .orElseGet(this::whole);
-  }
-
-  private List<String> whole() {
-    List<String> said = new ArrayList<>();
-    said.add(times());
-    step.doing().forEach(sentence -> said.add(in(sentence)));
-    with().ifPresent(said::add);
-    said.add("Check: " + in(step.check()));
-    if (!step.caution().isEmpty()) {
-      said.add("Caution: " + step.caution());
-    }
-    return said;
-  }
-
-  private String times() {
-    String after =
-        step.after().isEmpty()
-            ? ""
-            : ", after "
-                + step.after().stream().map(String::valueOf).collect(Collectors.joining(", "));
-    String wait =
-        step.then().map(then -> "; then " + then.time().words() + ": " + then.why()).orElse("");
-    return "About " + step.work().words() + after + wait + ".";
-  }
-
-  /** Parts, tools and supplies. */
-  private Optional<String> with() {
-    String with =
-        Stream.of(
-                step.parts().stream().map(parts -> parts.count() + " × " + parts.mark()),
-                step.supplies().stream().map(this::in),
-                step.tools().stream())
-            .map(each -> each.collect(Collectors.joining(", ")))
-            .filter(each -> !each.isEmpty())
-            .collect(Collectors.joining("; "));
-    return with.isEmpty() ? Optional.empty() : Optional.of("With: " + with + ".");
-  }
-
-  private String in(Wording sentence) {
-    return sentence.in(lengths);
+  private static double heightOf(List<String> lines) {
+    return Paragraph.heightOf(lines.size(), LETTERING) + BETWEEN;
   }
 }
