@@ -2,6 +2,7 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
@@ -44,15 +45,26 @@ final class AcrossChain extends DimensionChain {
 
   @Override
   double before() {
-    double half = links().get(0).textWidth() / 2;
-    return Math.max(0, links().get(0).from() - spots.get(0).middle() + half);
+    double start = links().get(0).from();
+    return IntStream.range(0, spots.size())
+        .mapToDouble(i -> start - spots.get(i).middle() + links().get(i).textWidth() / 2)
+        .reduce(0, Math::max);
   }
 
   @Override
   double after() {
-    int last = links().size() - 1;
-    double half = links().get(last).textWidth() / 2;
-    return Math.max(0, spots.get(last).middle() + half - links().get(last).to());
+    double end = links().get(links().size() - 1).to();
+    return IntStream.range(0, spots.size())
+        .mapToDouble(i -> spots.get(i).middle() + links().get(i).textWidth() / 2 - end)
+        .reduce(0, Math::max);
+  }
+
+  @Override
+  boolean isShort() {
+    double total = links().get(links().size() - 1).to() - links().get(0).from();
+    return IntStream.range(0, spots.size())
+        .filter(i -> spots.get(i).row() > 0)
+        .anyMatch(i -> links().get(i).textWidth() + 2 * AIR > total);
   }
 
   private static List<Spot> spots(List<Link> links) {

@@ -37,6 +37,11 @@ final class ChainPair {
     return new ChainPair(List.of(new UpChain(links)));
   }
 
+  /** The chain by itself, where the overall dimension stands elsewhere. */
+  static ChainPair acrossAlone(List<Link> links) {
+    return new ChainPair(List.of(new AcrossChain(links)));
+  }
+
   private static ChainPair of(
       List<Link> links, LengthFormat lengths, Function<List<Link>, DimensionChain> chain) {
     Length total = links.stream().map(Link::value).reduce(Length.ZERO, Length::plus);
@@ -70,7 +75,8 @@ final class ChainPair {
   }
 
   /**
-   * Drawn beside a view.
+   * Drawn beside a view. The extension lines of the overall dimension break off where numbers of
+   * the chain stand in their way.
    *
    * @param origin where the links count from, along the chains
    * @param feature where the view ends
@@ -82,7 +88,7 @@ final class ChainPair {
     double measured = feature;
     for (DimensionChain chain : chains) {
       figures.addAll(chain.figures(origin, line, measured));
-      measured = line;
+      measured = chain.isShort() ? line + away * chain.depth() : line;
       line += away * (chain.depth() + NEXT);
     }
     return figures;

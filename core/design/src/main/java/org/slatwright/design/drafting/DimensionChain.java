@@ -97,6 +97,9 @@ abstract sealed class DimensionChain permits AcrossChain, UpChain {
   /** In how many rows its numbers stand. */
   abstract int rows();
 
+  /** Whether a number stands out beyond both ends, in the way of lines that run on from them. */
+  abstract boolean isShort();
+
   /** How far a number stands out beyond the start of the first link, in mm. */
   double before() {
     return 0;

@@ -36,6 +36,8 @@ public final class Drafting {
     drawings.add(new ExplodedSheet(rack, assembly));
     drawings.addAll(FrameSheet.of(rack, assembly));
     drawings.add(new JointSheet(rack, assembly));
+    drawings.addAll(ShelfLayout.of(rack, assembly));
+    drawings.addAll(PartsSheet.of(rack, assembly));
     drawings.addAll(jigs(rack, jig));
     drawings.addAll(CutListSheet.of(rack, assembly));
     drawings.addAll(CuttingDiagrams.of(rack, cutting));

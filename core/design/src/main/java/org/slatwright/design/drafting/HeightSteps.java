@@ -2,8 +2,10 @@ package org.slatwright.design.drafting;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
+import org.slatwright.design.drafting.DimensionChain.Link;
 import org.slatwright.design.sizing.Rack;
 
 /**
@@ -30,6 +32,25 @@ final class HeightSteps {
     return new HeightSteps(rack, lengths).steps();
   }
 
+  /**
+   * One after the other.
+   *
+   * @param from where the first one starts
+   * @param onPaper where a place lies along the chain, in mm
+   */
+  static List<Link> links(List<Step> steps, Length from, ToDoubleFunction<Length> onPaper) {
+    List<Link> links = new ArrayList<>();
+    Length at = from;
+    for (Step step : steps) {
+      Length end = at.plus(step.length());
+      links.add(
+          new Link(
+              onPaper.applyAsDouble(at), onPaper.applyAsDouble(end), step.length(), step.text()));
+      at = end;
+    }
+    return links;
+  }
+
   private List<Step> steps() {
     List<Step> steps = new ArrayList<>();
     Length shelf = rack.rail().height().plus(rack.slats().thickness());
@@ -41,7 +62,7 @@ final class HeightSteps {
       if (alike > 1) {
         Length pitch = shelf.plus(opening);
         Length all = pitch.times(alike);
-        steps.add(new Step(all, repeated(alike, pitch, all)));
+        steps.add(new Step(all, repeated(alike, pitch, all, lengths)));
       } else {
         add(steps, shelf);
         add(steps, opening);
@@ -59,7 +80,8 @@ final class HeightSteps {
     }
   }
 
-  private String repeated(int count, Length pitch, Length all) {
+  /** What is written at {@code count} equal pitches in a row (ISO 129-1). */
+  static String repeated(int count, Length pitch, Length all, LengthFormat lengths) {
     return count + " × " + lengths.number(pitch) + " (= " + lengths.number(all) + ")";
   }
 

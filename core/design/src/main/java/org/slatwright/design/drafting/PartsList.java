@@ -14,13 +14,12 @@ import org.slatwright.design.framing.StockSection;
  */
 final class PartsList {
 
+  private static final Column MARK = new Column("Mark", 13, false);
+  private static final Column QUANTITY = new Column("Qty", 10, true);
+  private static final Column LENGTH = new Column("Length", 18, true);
+  private static final Column SECTION = new Column("Section", 26, false, 2);
   private static final List<Column> NARROW =
-      List.of(
-          new Column("Mark", 13, false),
-          new Column("Qty", 10, true),
-          new Column("Part", 16, false),
-          new Column("Length", 18, true),
-          new Column("Section", 26, false, 2));
+      List.of(MARK, QUANTITY, new Column("Part", 16, false), LENGTH, SECTION);
   private static final double LEAST_TIMBER = 40;
 
   private PartsList() {}
@@ -34,6 +33,21 @@ final class PartsList {
     }
     return new Table(
         columns, assembly.parts().stream().map(part -> row(part, lengths, timber)).toList());
+  }
+
+  /** Mark, quantity, length and section alone. */
+  static Table sizes(List<Part> parts, LengthFormat lengths) {
+    return new Table(
+        List.of(MARK, QUANTITY, LENGTH, SECTION),
+        parts.stream()
+            .map(
+                part ->
+                    List.of(
+                        part.mark(),
+                        Integer.toString(part.quantity()),
+                        lengths.number(part.shape().length()),
+                        section(part, lengths)))
+            .toList());
   }
 
   private static List<String> row(Part part, LengthFormat lengths, boolean timber) {

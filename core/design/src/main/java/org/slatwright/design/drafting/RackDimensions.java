@@ -1,6 +1,5 @@
 package org.slatwright.design.drafting;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.measure.Length;
@@ -18,16 +17,11 @@ record RackDimensions(Rack rack, LengthFormat lengths, Scale scale) {
 
   /** Frames and bays, for below the front view. */
   ChainPair widths() {
-    List<Length> steps = new ArrayList<>();
-    steps.add(rack.slats().overhang());
-    for (int frame = 0; frame < rack.frames(); frame++) {
-      if (frame > 0) {
-        steps.add(rack.interiorWidth());
-      }
-      steps.add(rack.upright().width());
-    }
-    steps.add(rack.slats().overhang());
-    return across(steps);
+    Length overhang = rack.slats().overhang();
+    WidthSteps steps =
+        new WidthSteps(
+            overhang, rack.upright().width(), rack.interiorWidth(), rack.bays(), overhang);
+    return ChainPair.across(links(steps.of(lengths)), lengths);
   }
 
   /** Uprights and rail, for below the side view. */
@@ -46,15 +40,6 @@ record RackDimensions(Rack rack, LengthFormat lengths, Scale scale) {
   }
 
   private List<Link> links(List<HeightSteps.Step> steps) {
-    List<Link> links = new ArrayList<>();
-    Length at = Length.ZERO;
-    for (HeightSteps.Step step : steps) {
-      Length end = at.plus(step.length());
-      links.add(
-          new Link(
-              at.inMm() * scale.factor(), end.inMm() * scale.factor(), step.length(), step.text()));
-      at = end;
-    }
-    return links;
+    return HeightSteps.links(steps, Length.ZERO, at -> at.inMm() * scale.factor());
   }
 }

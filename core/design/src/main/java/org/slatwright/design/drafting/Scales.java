@@ -21,8 +21,20 @@ final class Scales {
 
   /** The largest scale that fits; the smallest there is when none does. */
   static Scale largest(Unit units, Predicate<Scale> fits) {
-    List<Scale> scales =
-        (units == Unit.MM ? METRIC : INCH).stream().map(real -> new Scale(1, real)).toList();
+    List<Scale> scales = all(units);
     return scales.stream().filter(fits).findFirst().orElse(scales.get(scales.size() - 1));
+  }
+
+  /** The smallest scale that is large enough; full size when none is. */
+  static Scale smallest(Unit units, Predicate<Scale> isLargeEnough) {
+    List<Scale> scales = all(units);
+    return scales.stream()
+        .filter(isLargeEnough)
+        .reduce((larger, smaller) -> smaller)
+        .orElse(scales.get(0));
+  }
+
+  private static List<Scale> all(Unit units) {
+    return units.metricOrInch(METRIC, INCH).stream().map(real -> new Scale(1, real)).toList();
   }
 }

@@ -49,7 +49,8 @@ record TitleBlock(
     return of(rack, drawing, "none", number, count);
   }
 
-  private static TitleBlock of(Rack rack, String drawing, String scale, int number, int count) {
+  /** The same, with the scale in words. */
+  static TitleBlock of(Rack rack, String drawing, String scale, int number, int count) {
     return new TitleBlock(
         rack.title(),
         drawing,

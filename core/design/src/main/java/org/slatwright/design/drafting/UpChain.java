@@ -39,6 +39,12 @@ final class UpChain extends DimensionChain {
     return columnWidths.size();
   }
 
+  @Override
+  boolean isShort() {
+    double total = links().get(links().size() - 1).to() - links().get(0).from();
+    return LETTERING + STROKE_OF_FRACTION + 2 * AIR > total;
+  }
+
   private static List<Spot> spots(List<Link> links) {
     Lanes columns = new Lanes();
     return links.stream().map(link -> spot(link, links, columns)).toList();
