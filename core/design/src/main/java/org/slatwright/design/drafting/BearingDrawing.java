@@ -17,8 +17,8 @@ import org.slatwright.design.drafting.DimensionChain.Link;
 import org.slatwright.design.drafting.Spans.Span;
 
 /**
- * The front slat where it bears on one frame, from above and larger: where brads or screws go,
- * from its front edge, its end and the sides of the frame.
+ * The front slat where it bears on one frame, from above and larger: where brads or screws go, from
+ * its front edge, its end and the sides of the frame.
  */
 final class BearingDrawing implements SheetBlock {
 
@@ -27,7 +27,9 @@ final class BearingDrawing implements SheetBlock {
   private static final double MOST_WIDE = 45;
   private static final double MOST_HIGH = 60;
 
-  /** Of the width of an upright, how much is shown beside it and behind the slat: one in so many. */
+  /**
+   * Of the width of an upright, how much is shown beside it and behind the slat: one in so many.
+   */
   private static final int SHARE_BESIDE = 2;
 
   private final ShelfUnit unit;
@@ -46,12 +48,7 @@ final class BearingDrawing implements SheetBlock {
    *
    * @param index of the frame, from the left
    */
-  BearingDrawing(
-      ShelfUnit unit,
-      int index,
-      String title,
-      LengthFormat lengths,
-      Scale scale) {
+  BearingDrawing(ShelfUnit unit, int index, String title, LengthFormat lengths, Scale scale) {
     ShelfUnit.Frame frame = unit.frames().get(index);
     this.unit = unit;
     this.id = "bearing-" + (index + 1);

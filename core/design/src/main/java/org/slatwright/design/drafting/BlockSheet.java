@@ -60,8 +60,7 @@ final class BlockSheet implements SheetDrawing {
   static boolean holdsEach(SheetFrame frame, List<String> said, List<SheetBlock> blocks) {
     Columns notes = new Columns("Notes", said, width(frame));
     return blocks.stream()
-        .allMatch(
-            block -> block.width() <= width(frame) && block.height() <= height(frame, notes));
+        .allMatch(block -> block.width() <= width(frame) && block.height() <= height(frame, notes));
   }
 
   /** Of the rows, in mm. */
@@ -88,11 +87,8 @@ final class BlockSheet implements SheetDrawing {
     List<View> views = new ArrayList<>();
     views.add(frame.view());
     views.addAll(rows.views(left, footTop, width(frame), height(frame, notes)));
-    views.add(
-        new View(
-            "notes", "Notes", Optional.empty(), notes.figures(left, footTop)));
-    views.add(
-        TitleBlock.of(rack, heading.title(), heading.scale(), number, count).view(frame));
+    views.add(new View("notes", "Notes", Optional.empty(), notes.figures(left, footTop)));
+    views.add(TitleBlock.of(rack, heading.title(), heading.scale(), number, count).view(frame));
     String name = String.format(Locale.ROOT, "drawings/%02d-%s", number, heading.name());
     return new Sheet(name, heading.title(), rack.shop().paper(), frame.landscape(), views);
   }

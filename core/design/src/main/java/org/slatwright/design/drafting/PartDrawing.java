@@ -186,9 +186,7 @@ final class PartDrawing implements SheetBlock {
     } else {
       figures.addAll(running.get(0).figures(Side.BELOW, left, bottom));
     }
-    running.stream()
-        .skip(1)
-        .forEach(each -> figures.addAll(each.figures(Side.ABOVE, left, top)));
+    running.stream().skip(1).forEach(each -> figures.addAll(each.figures(Side.ABOVE, left, top)));
     depths.ifPresent(chain -> figures.addAll(chain.figures(left, top, 1)));
     figures.addAll(end.figures(right + between(), axis));
     return new View(
@@ -211,8 +209,7 @@ final class PartDrawing implements SheetBlock {
     part.holes().forEach(hole -> figures.addAll(hole(hole, left, bottom)));
     if (part.shape() instanceof Shape.Rod) {
       double middle = (bottom + top) / 2;
-      figures.add(
-          Strokes.line(left - OVERRUN, middle, right + OVERRUN, middle, LineKind.CENTRE));
+      figures.add(Strokes.line(left - OVERRUN, middle, right + OVERRUN, middle, LineKind.CENTRE));
     }
     return figures;
   }

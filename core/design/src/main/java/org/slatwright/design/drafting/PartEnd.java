@@ -61,8 +61,7 @@ final class PartEnd {
    * @param beside the scale of its side; an end with holes is drawn larger where it has to
    */
   static PartEnd of(Part part, LengthFormat lengths, Scale beside) {
-    double least =
-        Length.min(part.shape().width(), part.shape().thickness()).inMm();
+    double least = Length.min(part.shape().width(), part.shape().thickness()).inMm();
     Scale large =
         Scales.smallest(
             lengths.unit(), candidate -> least * candidate.factor() >= LEAST_WITH_HOLES);
@@ -181,8 +180,7 @@ final class PartEnd {
     return List.of(
         Strokes.line(box.left(), axis + radius, box.right(), axis + radius, LineKind.HIDDEN),
         Strokes.line(box.left(), axis - radius, box.right(), axis - radius, LineKind.HIDDEN),
-        Strokes.line(
-            box.left() - OVERRUN, axis, box.right() + OVERRUN, axis, LineKind.CENTRE));
+        Strokes.line(box.left() - OVERRUN, axis, box.right() + OVERRUN, axis, LineKind.CENTRE));
   }
 
   private List<Figure> faces(PaperBox box) {
@@ -196,10 +194,6 @@ final class PartEnd {
                 new PaperPoint(box.middleX(), box.bottom() + TRIANGLE)),
             Figure.Shade.INK),
         Paragraph.text(
-            box.middleX(),
-            box.top() + ABOVE,
-            DimensionChain.LETTERING,
-            name,
-            Figure.Align.MIDDLE));
+            box.middleX(), box.top() + ABOVE, DimensionChain.LETTERING, name, Figure.Align.MIDDLE));
   }
 }

@@ -44,8 +44,7 @@ final class ShelfDrawing implements SheetBlock {
    *
    * @param shown of its length
    */
-  ShelfDrawing(
-      ShelfUnit unit, LengthFormat lengths, Scale scale, Shown shown) {
+  ShelfDrawing(ShelfUnit unit, LengthFormat lengths, Scale scale, Shown shown) {
     this.unit = unit;
     this.lengths = lengths;
     this.scale = scale;
@@ -80,7 +79,8 @@ final class ShelfDrawing implements SheetBlock {
   private ChainPair depths() {
     List<Length> places = List.copyOf(unit.depths());
     ChainPair all =
-        ChainPair.up(Link.between(places, place -> onPaper(place.minus(places.get(0))), lengths), lengths);
+        ChainPair.up(
+            Link.between(places, place -> onPaper(place.minus(places.get(0))), lengths), lengths);
     return all.isEasyToRead() || !isEven() ? all : pitches(places);
   }
 
@@ -194,8 +194,7 @@ final class ShelfDrawing implements SheetBlock {
   }
 
   private double left() {
-    double before =
-        Math.max(widths.before(), slats.map(ChainPair::before).orElse(0.0));
+    double before = Math.max(widths.before(), slats.map(ChainPair::before).orElse(0.0));
     return EDGE + Math.max(depths.depth(), before);
   }
 

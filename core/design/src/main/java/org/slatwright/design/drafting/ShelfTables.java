@@ -67,7 +67,11 @@ final class ShelfTables {
           new Table(
               List.of(
                   new Column("Where", 40, false, Column.ALL),
-                  new Column("Slats, and their front edges from the front upright", 122, false, Column.ALL)),
+                  new Column(
+                      "Slats, and their front edges from the front upright",
+                      122,
+                      false,
+                      Column.ALL)),
               rows.subList(from, Math.min(rows.size(), from + ROWS)));
       String heading = HEADING + (tables.isEmpty() ? "" : " (continued)");
       tables.add(new TableBlock("rows-" + (tables.size() + 1), heading, table));

@@ -61,8 +61,7 @@ class PartsSheetTest {
   @ParameterizedTest
   @EnumSource(Paper.class)
   void fortyHolesReadOnEveryPaper(Paper paper) throws Exception {
-    for (String rack :
-        List.of(LargeRacks.uneven("through", 2), LargeRacks.inches("per-bay", 2))) {
+    for (String rack : List.of(LargeRacks.uneven("through", 2), LargeRacks.inches("per-bay", 2))) {
       Plan plan = SheetTest.plan(rack, "shop.paper=" + paper.word());
       assertParts(plan);
       sheets(plan).forEach(Tidy::check);
@@ -120,15 +119,12 @@ class PartsSheetTest {
               part,
               end,
               hole ->
-                  end == Face.START_END
-                      ? hole.across()
-                      : shape.thickness().minus(hole.across())),
+                  end == Face.START_END ? hole.across() : shape.thickness().minus(hole.across())),
           shape.thickness());
     }
   }
 
-  private static Set<Length> places(
-      Part part, Face face, Function<Hole, Length> place) {
+  private static Set<Length> places(Part part, Face face, Function<Hole, Length> place) {
     return part.holes().stream()
         .filter(hole -> hole.face() == face)
         .map(place)

@@ -92,9 +92,7 @@ class ShelfLayoutTest {
     Length start = plan.assembly().pieces(Role.RAIL).get(0).box().low().y();
     for (Piece slat : plan.assembly().pieces(Role.SLAT)) {
       String place =
-          slat.part().mark()
-              + " at "
-              + plan.lengths().number(slat.box().low().y().minus(start));
+          slat.part().mark() + " at " + plan.lengths().number(slat.box().low().y().minus(start));
       assertTrue(said.contains(place), () -> place + " is not in " + said);
     }
   }
@@ -145,8 +143,7 @@ class ShelfLayoutTest {
       if (name.matches()) {
         for (String part : name.group(1).split(", ")) {
           String[] ends = part.split(" to ");
-          IntStream.rangeClosed(
-                  Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]))
+          IntStream.rangeClosed(Integer.parseInt(ends[0]), Integer.parseInt(ends[ends.length - 1]))
               .forEach(named::add);
         }
       }
@@ -171,11 +168,9 @@ class ShelfLayoutTest {
         assertTrue(edges.places().containsAll(List.of(front, back)), slat.id());
       }
     }
-    Box all =
-        everything(view, plan).map(Piece::box).reduce(Box::around).orElseThrow();
+    Box all = everything(view, plan).map(Piece::box).reduce(Box::around).orElseThrow();
     List<Dimensions> level = Dimensions.of(view).level().chains();
-    assertTrue(
-        level.stream().anyMatch(chain -> chain.total().equals(all.size(Axis.X))), view.id());
+    assertTrue(level.stream().anyMatch(chain -> chain.total().equals(all.size(Axis.X))), view.id());
   }
 
   private static Stream<Piece> everything(View view, Plan plan) {
