@@ -40,13 +40,16 @@ record StepItem(Step step, Names names) {
     if (!step.work().equals(Minutes.ZERO)) {
       said.add(Node.text("about " + step.work().words()));
     }
-    for (int before : step.after()) {
-      boolean first = before == step.after().get(0);
-      String joint = first ? (said.isEmpty() ? "after " : ", after ") : " and ";
-      said.add(Node.text(joint));
+    for (int i = 0; i < step.after().size(); i++) {
+      said.add(Node.text(i == 0 ? (said.isEmpty() ? "after " : ", after ") : joint(i)));
+      int before = step.after().get(i);
       said.add(Element.of("a", "step " + before).with("href", "#" + anchor(before)));
     }
     return Element.of("p", said).styled("times");
+  }
+
+  private String joint(int index) {
+    return index == step.after().size() - 1 ? " and " : ", ";
   }
 
   private List<Node> needs() {
