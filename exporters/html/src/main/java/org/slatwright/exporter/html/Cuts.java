@@ -33,14 +33,14 @@ final class Cuts {
     return List.of(
         new Tick("cut-" + part.mark()).alone("Cut: " + part.mark() + ", " + part.name()),
         Element.of(
-            "span",
-            Element.of("b", part.mark()).styled("mark"),
-            Node.text(" " + part.name()),
-            Element.of("span", line.timber()).styled("note"),
-            Element.of("span", line.note()).styled("note")),
+            "span", Element.of("b", part.mark()).styled("mark"), Node.text(" " + part.name())),
         Node.count(part.quantity()),
         Measures.number(shape.length()),
-        section(shape));
+        section(shape),
+        Element.of(
+            "span",
+            Element.of("span", line.timber()).styled("note"),
+            Element.of("span", line.note()).styled("note")));
   }
 
   private static Node section(Shape shape) {

@@ -2,6 +2,7 @@ package org.slatwright.exporter.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A table with a caption, column heads, and a head in each row. Where the screen is too narrow it
@@ -10,7 +11,8 @@ import java.util.List;
  * @param caption what it tells
  * @param columns from the left
  * @param rowHead which column names the row, from 0
- * @param rows each with a node for every column
+ * @param rows each with a node for every column, and perhaps one more to stand below them, over the
+ *     width of all columns but the first
  */
 record HtmlTable(String caption, List<Column> columns, int rowHead, List<List<Node>> rows) {
 
@@ -69,8 +71,19 @@ record HtmlTable(String caption, List<Column> columns, int rowHead, List<List<No
             "table",
             Element.of("caption", caption),
             Element.of("thead", Element.of("tr", heads)),
-            Element.of("tbody", rows.stream().map(this::row).toList()));
+            Element.of("tbody", rows.stream().flatMap(this::rows).toList()));
     return Element.of("div", table).styled("scrolls");
+  }
+
+  private Stream<Element> rows(List<Node> row) {
+    return row.size() == columns.size()
+        ? Stream.of(row(row))
+        : Stream.of(row(row), below(row.get(columns.size())));
+  }
+
+  private Element below(Node detail) {
+    Element wide = Element.of("td", detail).with("colspan", "" + (columns.size() - 1));
+    return Element.of("tr", Element.of("td"), wide).styled("below");
   }
 
   private Element row(List<Node> row) {

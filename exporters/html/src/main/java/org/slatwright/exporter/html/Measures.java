@@ -32,7 +32,7 @@ final class Measures {
 
   /** {@code 44 × 70}, where the unit stands elsewhere. */
   static Node numbers(Length first, Length second) {
-    return Element.of("span", number(first), Node.text(" × "), number(second)).styled("together");
+    return Element.of("span", number(first), Node.text(" × "), number(second));
   }
 
   /** To the nearest whole millimetre or eighth of an inch, {@link LengthFormat#rounded}. */
