@@ -40,6 +40,15 @@ public enum BenchmarkRack {
 
   /** Its rack file. */
   public byte[] rackFile() {
+    return rackFile(shelves, bays, slats, run);
+  }
+
+  /**
+   * The rack file of so many shelves, all of different heights.
+   *
+   * @param slats a shelf and bay, or a shelf alone where they run through all bays
+   */
+  static byte[] rackFile(int shelves, int bays, int slats, String run) {
     return """
         slatwright: 1
         title: Propagation rack
@@ -65,11 +74,11 @@ public enum BenchmarkRack {
           per-shelf: %s
           run: %s
         """
-        .formatted(bays, openings(), slats, run)
+        .formatted(bays, openings(shelves), slats, run)
         .getBytes(StandardCharsets.UTF_8);
   }
 
-  private String openings() {
+  private static String openings(int shelves) {
     return IntStream.range(1, shelves)
         .mapToObj(opening -> "    - " + (100 + opening))
         .collect(Collectors.joining("\n"));

@@ -36,8 +36,10 @@ final class BalloonSpots {
   /** Ends of leaders that are tried, those that lie clearest. */
   private static final int ENDS = 6;
 
-  private final List<LineSegment> lines = new ArrayList<>();
-  private final STRtree index = new STRtree();
+  /** Of an end that is clearer than that nothing more is asked. */
+  private static final double CLEAR = 3;
+
+  private final STRtree lines = new STRtree();
   private final PaperBox room;
   private final List<Spot> taken = new ArrayList<>();
 
@@ -57,14 +59,10 @@ final class BalloonSpots {
       cluster.figures().forEach(this::add);
     } else if (figure instanceof Figure.Polyline line) {
       for (int i = 1; i < line.points().size(); i++) {
-        add(new LineSegment(at(line.points().get(i - 1)), at(line.points().get(i))));
+        LineSegment piece = new LineSegment(at(line.points().get(i - 1)), at(line.points().get(i)));
+        lines.insert(new Envelope(piece.p0, piece.p1), piece);
       }
     }
-  }
-
-  private void add(LineSegment line) {
-    lines.add(line);
-    index.insert(new Envelope(line.p0, line.p1), line);
   }
 
   private static Coordinate at(PaperPoint point) {
@@ -118,7 +116,7 @@ final class BalloonSpots {
   private List<Coordinate> clearest(List<PaperPoint> ends) {
     return ends.stream()
         .map(BalloonSpots::at)
-        .map(end -> new End(end, toLines(end)))
+        .map(end -> new End(end, clearance(end, CLEAR)))
         .sorted(Comparator.comparingDouble(end -> -end.clear()))
         .limit(ENDS)
         .map(End::place)
@@ -136,8 +134,8 @@ final class BalloonSpots {
 
   private boolean isFree(Spot spot) {
     return room.contains(new PaperPoint(spot.centre().x, spot.centre().y))
-        && isClear(spot.centre())
-        && taken.stream().allMatch(other -> isFree(spot, other));
+        && taken.stream().allMatch(other -> isFree(spot, other))
+        && clearance(spot.centre(), RADIUS + AIR) >= RADIUS + AIR;
   }
 
   private static boolean isFree(Spot spot, Spot other) {
@@ -147,14 +145,11 @@ final class BalloonSpots {
         && spot.leader().distance(other.leader()) >= AIR;
   }
 
-  private double toLines(Coordinate place) {
-    return lines.stream().mapToDouble(line -> line.distance(place)).min().orElse(0);
-  }
-
-  private boolean isClear(Coordinate centre) {
-    Envelope around = new Envelope(centre);
-    around.expandBy(RADIUS + AIR);
-    return near(around).noneMatch(line -> line.distance(centre) < RADIUS + AIR);
+  /** How far a place is from all lines, but no more than {@code most}. */
+  private double clearance(Coordinate place, double most) {
+    Envelope around = new Envelope(place);
+    around.expandBy(most);
+    return near(around).mapToDouble(line -> line.distance(place)).reduce(most, Math::min);
   }
 
   private long crossed(LineSegment leader) {
@@ -163,9 +158,8 @@ final class BalloonSpots {
         .count();
   }
 
-  /** Lines whose envelopes meet that one, and perhaps others. */
   private Stream<LineSegment> near(Envelope around) {
-    List<?> found = index.query(around);
+    List<?> found = lines.query(around);
     return found.stream().map(LineSegment.class::cast);
   }
 }

@@ -15,7 +15,7 @@ import org.slatwright.design.drafting.IsometricEdge.Line;
  */
 final class IsometricRod implements Cover {
 
-  private static final int STEPS = 24;
+  private static final int STEPS = 12;
 
   /** Where the lines touch the ends, as an angle from x towards z. */
   private static final double TOUCHES = -Math.PI / 4;
