@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.slatwright.api.drawing.Paper;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.api.plan.Plan;
 import org.slatwright.design.Planner;
 import org.slatwright.design.rackfile.Given;
@@ -45,25 +47,34 @@ final class ExampleRacks {
     return plan(name, read(name));
   }
 
+  /** The plan of one whose maker measures and prints otherwise. */
+  static Plan plan(String name, Unit units, Paper paper) {
+    RackFile file = read(name, "shop.paper=" + paper.word());
+    return plan(name, changed(file, file.title(), units));
+  }
+
   /** The plan of one under any title at all, whatever a rack file allows. */
   static Plan titled(String name, String title) {
     RackFile file = read(name);
-    return plan(
-        name,
-        new RackFile(
-            new Given<>(title, file.title().key(), file.title().place()),
-            file.units(),
-            file.increment(),
-            file.feetAbove(),
-            file.holds(),
-            file.timber(),
-            file.rack(),
-            file.slats(),
-            file.joint(),
-            file.shop(),
-            file.load(),
-            file.keys(),
-            file.written()));
+    Given<String> given = new Given<>(title, file.title().key(), file.title().place());
+    return plan(name, changed(file, given, file.units()));
+  }
+
+  private static RackFile changed(RackFile file, Given<String> title, Unit units) {
+    return new RackFile(
+        title,
+        units,
+        file.increment(),
+        file.feetAbove(),
+        file.holds(),
+        file.timber(),
+        file.rack(),
+        file.slats(),
+        file.joint(),
+        file.shop(),
+        file.load(),
+        file.keys(),
+        file.written());
   }
 
   private static Plan plan(String name, RackFile file) {
@@ -74,9 +85,9 @@ final class ExampleRacks {
     }
   }
 
-  private static RackFile read(String name) {
+  private static RackFile read(String name, String... settings) {
     try (InputStream in = ExampleRacks.class.getResourceAsStream(FOLDER + name)) {
-      return RackFileReader.read(in.readAllBytes(), name, List.of());
+      return RackFileReader.read(in.readAllBytes(), name, List.of(settings));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (RackFileException e) {

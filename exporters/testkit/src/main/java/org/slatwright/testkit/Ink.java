@@ -1,9 +1,16 @@
 package org.slatwright.testkit;
 
+import java.awt.image.DataBuffer;
+import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.IntToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 
@@ -15,8 +22,16 @@ public final class Ink {
 
   private static final double MM_PER_INCH = 25.4;
 
-  /** What is lighter is the trace of a smoothed edge, not ink. */
-  private static final double FAINT = 0.1;
+  /** What is lighter is a tint or the trace of a smoothed edge, not ink. */
+  private static final double FAINT = 0.15;
+
+  /** Netpbm's grey map: these letters, width, height and the lightest grey as text, then bytes. */
+  private static final String GREY_MAP = "P5";
+
+  private static final Pattern GREY_MAP_HEAD =
+      Pattern.compile(GREY_MAP + "\\s+(\\d+)\\s+(\\d+)\\s+255\\s");
+
+  private static final int LONGEST_HEAD = 64;
 
   private final Raster pixels;
   private final double white;
@@ -31,12 +46,28 @@ public final class Ink {
   /**
    * A picture of a page on white, in greys of any number of bits or in colours of 8 bits each.
    *
-   * @param picture a PNG file
+   * @param picture a PNG file, or a PGM file without a comment, which is read many times as fast
    * @param dotsPerInch as it was drawn
    */
   public static Ink read(Path picture, int dotsPerInch) throws IOException {
+    byte[] file = Files.readAllBytes(picture);
+    boolean isGreyMap = new String(file, 0, 2, StandardCharsets.US_ASCII).equals(GREY_MAP);
     // The numbers as they stand in the file: what BufferedImage makes of greys is lighter.
-    return new Ink(ImageIO.read(picture.toFile()).getRaster(), dotsPerInch / MM_PER_INCH);
+    Raster pixels =
+        isGreyMap ? greyMap(file) : ImageIO.read(new ByteArrayInputStream(file)).getRaster();
+    return new Ink(pixels, dotsPerInch / MM_PER_INCH);
+  }
+
+  private static Raster greyMap(byte[] file) {
+    Matcher head =
+        GREY_MAP_HEAD.matcher(new String(file, 0, LONGEST_HEAD, StandardCharsets.US_ASCII));
+    if (!head.lookingAt()) {
+      throw new IllegalArgumentException("not a grey map of 256 greys");
+    }
+    int width = Integer.parseInt(head.group(1));
+    int height = Integer.parseInt(head.group(2));
+    DataBuffer greys = new DataBufferByte(file, width * height, head.end());
+    return Raster.createInterleavedRaster(greys, width, height, width, 1, new int[] {0}, null);
   }
 
   /** Of the page. */
@@ -104,8 +135,10 @@ public final class Ink {
     double moment = 0;
     for (int pixel = from; pixel < to; pixel++) {
       double dark = darkness.applyAsDouble(pixel);
-      sum += dark;
-      moment += dark * (pixel + 0.5);
+      if (dark > FAINT) {
+        sum += dark;
+        moment += dark * (pixel + 0.5);
+      }
     }
     return new Stretch(sum / perMm, moment / sum / perMm);
   }

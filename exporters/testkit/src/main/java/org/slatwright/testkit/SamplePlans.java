@@ -2,8 +2,11 @@ package org.slatwright.testkit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.drawing.Sheet;
 import org.slatwright.api.drawing.Templates;
+import org.slatwright.api.measure.Unit;
 import org.slatwright.api.model.Solid;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Jig;
@@ -38,6 +41,15 @@ public final class SamplePlans {
   /** Every example rack, designed; in alphabetical order of their files. */
   public static List<Plan> examples() {
     return EXAMPLES;
+  }
+
+  /**
+   * The same example racks, planned for makers who measure in that unit and print on that paper.
+   */
+  public static List<Supplier<Plan>> examples(Unit units, Paper paper) {
+    return ExampleRacks.names().stream()
+        .<Supplier<Plan>>map(name -> () -> ExampleRacks.plan(name, units, paper))
+        .toList();
   }
 
   /** One small plan with a figure, outline, operation and cut of every kind there is. */

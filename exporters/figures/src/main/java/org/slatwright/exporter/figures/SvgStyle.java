@@ -29,14 +29,6 @@ public record SvgStyle(String ink, String tint, String paper) {
     return "fill-" + shade.name().toLowerCase(Locale.ROOT);
   }
 
-  /**
-   * The rule for print. Without it a browser fits the drawing to a page with margins, and it is no
-   * longer true to size.
-   */
-  public static String page(String width, String height) {
-    return "@page{size:" + width + "mm " + height + "mm;margin:0}\n";
-  }
-
   /** One rule for every class of lines and fills. */
   public String figures() {
     String lines = Arrays.stream(LineKind.values()).map(this::line).collect(Collectors.joining());

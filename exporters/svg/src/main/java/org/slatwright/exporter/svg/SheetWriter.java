@@ -31,6 +31,7 @@ final class SheetWriter {
   /** The file. */
   byte[] write() throws IOException, ExportException {
     Element root = writer.addRoot();
+    root.setAttributeNS(null, "preserveAspectRatio", PrintRule.KEPT_CORNER);
     Element style = svg.add(root, "style");
     writer.addViews(root);
     style.setTextContent("\n" + css());
@@ -43,7 +44,8 @@ final class SheetWriter {
 
   private String css() throws IOException {
     SvgStyle style = SvgStyle.BLACK_ON_WHITE;
-    String page = SvgStyle.page(writer.width(), writer.height());
-    return page + style.figures() + lettering.css(style);
+    PrintRule rule = new PrintRule(drawing.widthMm(), drawing.heightMm());
+    String print = rule.css(writer.width(), writer.height());
+    return print + style.figures() + lettering.css(style);
   }
 }
