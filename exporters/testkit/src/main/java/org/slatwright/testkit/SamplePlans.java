@@ -52,6 +52,11 @@ public final class SamplePlans {
         .toList();
   }
 
+  /** A rack of any size that can be built, the same for the same seed. */
+  public static Plan random(long seed, Unit units, Paper paper) {
+    return RandomRack.plan(seed, units, paper);
+  }
+
   /** One small plan with a figure, outline, operation and cut of every kind there is. */
   public static Plan everyKind() {
     return EveryKind.plan("Every kind");

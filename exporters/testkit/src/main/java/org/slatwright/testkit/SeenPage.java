@@ -1,22 +1,37 @@
 package org.slatwright.testkit;
 
-import java.util.ArrayList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.LineKind;
 import org.slatwright.api.drawing.PaperPoint;
+import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.View;
 
 /**
  * A sheet beside the page that some program drew of it: how far lines along the edges of the paper
  * and circles lie from their places, in mm. A line is looked at where no other ink is beside it.
  */
 public final class SeenPage {
+
+  /** From line to line, and from hole to hole. */
+  private static final double BOUND = 0.05;
+
+  /** Of the whole page: a browser rounds the size of the paper. */
+  private static final double PAGE_BOUND = 0.3;
+
+  /** A part of the lines: others have something beside them all along. */
+  private static final double LEAST_SEEN = 0.9;
 
   /** Shorter ones have no room beside their ends. */
   private static final double SHORTEST = 2.5;
@@ -27,10 +42,20 @@ public final class SeenPage {
   /** What is further off than this less half a line is not found. */
   private static final double REACH = 0.45;
 
-  /** A stretch of ink longer or shorter by this is not that line alone. */
-  private static final double LINE_WITHIN = 0.06;
+  /** A stretch of ink that differs by a little over a dot is not that line alone. */
+  private static final double LINE_WITHIN = 0.045;
 
-  private static final int PLACES = 20;
+  /** Likewise across the slant of a circle. */
+  private static final double CIRCLE_WITHIN = 0.08;
+
+  /** Along a line, where it is looked at. */
+  private static final int PLACES = 21;
+
+  private static final int LEAST_PLACES = 5;
+
+  /** A part of a line, near either end, where others meet it. */
+  private static final double END = 0.2;
+
   private static final double[] CROSSINGS_DEGREES = {45, 40, 50, 35, 55, 30, 60};
 
   private final Sheet sheet;
@@ -43,62 +68,59 @@ public final class SeenPage {
   }
 
   /** What it is the page of. */
-  public Sheet sheet() {
+  Sheet sheet() {
     return sheet;
   }
 
-  /** As it was drawn. */
-  public Ink ink() {
-    return ink;
-  }
-
   /**
-   * How far from their places all that could be measured lies.
-   *
-   * @param right of upright lines and circles
-   * @param up of level lines and circles
-   * @param lines asked for, measured or not
-   * @param circles asked for and all measured
+   * Any two lines along one edge of the paper, and any two circles, are as far apart as they should
+   * be: what lies furthest to one side of its place and what lies furthest to the other differ by
+   * no more than that. The page as a whole may lie a little beside its place, which no one
+   * measures.
    */
-  public record Offsets(List<Double> right, List<Double> up, int lines, int circles) {
-
-    /** The least and the most of all to the right. */
-    public DoubleSummaryStatistics ofRight() {
-      return right.stream().mapToDouble(Double::doubleValue).summaryStatistics();
-    }
-
-    /** The least and the most of all up. */
-    public DoubleSummaryStatistics ofUp() {
-      return up.stream().mapToDouble(Double::doubleValue).summaryStatistics();
-    }
-
-    /** Lines measured, as a part of those asked for. */
-    public double part() {
-      return (right.size() + up.size() - 2 * circles) / (double) lines;
-    }
+  public void assertTrueToSize() {
+    List<Figure> figures =
+        sheet.views().stream()
+            .filter(SeenPage::isAtFullScale)
+            .flatMap(view -> leaves(view.figures()))
+            .toList();
+    List<Segment> lines =
+        figures.stream().flatMap(SeenPage::edges).filter(SeenPage::isMeasured).toList();
+    List<PaperPoint> circles = circles(figures).map(this::off).toList();
+    Predicate<Segment> level = Segment::isLevel;
+    double[] right =
+        Stream.concat(off(lines, level.negate()), circles.stream().map(PaperPoint::x))
+            .mapToDouble(Double::doubleValue)
+            .toArray();
+    double[] up =
+        Stream.concat(off(lines, level), circles.stream().map(PaperPoint::y))
+            .mapToDouble(Double::doubleValue)
+            .toArray();
+    double seen = right.length + up.length - 2.0 * circles.size();
+    assertTrue(
+        seen >= LEAST_SEEN * lines.size(),
+        () -> seen + " of " + lines.size() + " lines are seen on " + sheet.name());
+    assertSpread(right, "across");
+    assertSpread(up, "up");
   }
 
-  /** Of every solid line and every circle that is large enough. */
-  public Offsets offsets() {
-    List<Figure> figures = sheet.views().stream().flatMap(view -> leaves(view.figures())).toList();
-    List<Double> right = new ArrayList<>();
-    List<Double> up = new ArrayList<>();
-    List<Segment> lines = figures.stream().flatMap(SeenPage::segments).toList();
-    for (Segment line : lines) {
-      off(line).ifPresent((line.isLevel() ? up : right)::add);
-    }
-    List<Figure.Circle> circles =
-        figures.stream()
-            .filter(figure -> figure instanceof Figure.Circle)
-            .map(figure -> (Figure.Circle) figure)
-            .filter(circle -> circle.radius() >= SMALLEST_RADIUS)
-            .toList();
-    for (Figure.Circle circle : circles) {
-      PaperPoint off = off(circle);
-      right.add(off.x());
-      up.add(off.y());
-    }
-    return new Offsets(right, up, lines.size(), circles.size());
+  /** A template, or the rules and the square to check the print by. */
+  private static boolean isAtFullScale(View view) {
+    return view.id().equals("checks") || view.scale().equals(Optional.of(new Scale(1, 1)));
+  }
+
+  private Stream<Double> off(List<Segment> lines, Predicate<Segment> which) {
+    return lines.stream().filter(which).map(this::off).flatMap(off -> off.stream().boxed());
+  }
+
+  private void assertSpread(double[] off, String way) {
+    DoubleSummaryStatistics all = DoubleStream.of(off).summaryStatistics();
+    assertEquals(
+        0,
+        all.getMax() - all.getMin(),
+        BOUND,
+        () -> sheet.name() + " " + way + " from " + all.getMin() + " to " + all.getMax());
+    assertEquals(0, all.getAverage(), PAGE_BOUND, () -> "place " + way + " of " + sheet.name());
   }
 
   /** All figures that stand in no other. */
@@ -116,7 +138,7 @@ public final class SeenPage {
   /**
    * A straight line along an edge of the paper.
    *
-   * @param from its left or lower end
+   * @param from where it starts, either way
    */
   record Segment(PaperPoint from, PaperPoint to, LineKind kind) {
 
@@ -128,47 +150,65 @@ public final class SeenPage {
       return Math.abs(to.x() - from.x()) < ALONG_AN_EDGE;
     }
 
+    double top() {
+      return Math.max(from.y(), to.y());
+    }
+
     double length() {
       return Math.hypot(to.x() - from.x(), to.y() - from.y());
     }
   }
 
-  /** The lines of a figure that can be measured. */
-  static Stream<Segment> segments(Figure figure) {
-    if (!(figure instanceof Figure.Polyline polyline) || !polyline.line().dashesMm().isEmpty()) {
+  /** The lines of a figure along the edges of the paper. */
+  static Stream<Segment> edges(Figure figure) {
+    if (!(figure instanceof Figure.Polyline polyline)) {
       return Stream.empty();
     }
-    List<Segment> all = new ArrayList<>();
     List<PaperPoint> points = polyline.points();
     int count = polyline.closed() ? points.size() : points.size() - 1;
-    for (int i = 0; i < count; i++) {
-      all.add(new Segment(points.get(i), points.get((i + 1) % points.size()), polyline.line()));
-    }
-    return all.stream()
-        .filter(line -> line.isLevel() || line.isUpright())
-        .filter(line -> line.length() >= SHORTEST);
+    return IntStream.range(0, count)
+        .mapToObj(
+            i -> new Segment(points.get(i), points.get((i + 1) % points.size()), polyline.line()))
+        .filter(line -> line.isLevel() || line.isUpright());
+  }
+
+  private static boolean isMeasured(Segment line) {
+    return line.kind().dashesMm().isEmpty() && line.length() >= SHORTEST;
+  }
+
+  /** Those that are large enough. */
+  static Stream<Figure.Circle> circles(List<Figure> figures) {
+    return leaves(figures)
+        .filter(figure -> figure instanceof Figure.Circle)
+        .map(figure -> (Figure.Circle) figure)
+        .filter(circle -> circle.radius() >= SMALLEST_RADIUS);
   }
 
   /** How far up from its place a level line lies, or to the right an upright one. */
   OptionalDouble off(Segment line) {
-    double width = line.kind().widthMm();
-    for (int i = 0; i < PLACES; i++) {
-      double part = (i + 0.5) / PLACES;
-      double x = line.from().x() + part * (line.to().x() - line.from().x());
-      double y = line.from().y() + part * (line.to().y() - line.from().y());
-      OptionalDouble off =
-          line.isLevel()
-              ? off(ink.up(x, y - REACH, y + REACH), width, y)
-              : off(ink.along(y, x - REACH, x + REACH), width, x);
-      if (off.isPresent()) {
-        return off;
-      }
-    }
-    return OptionalDouble.empty();
+    double[] seen =
+        IntStream.range(0, PLACES)
+            .mapToObj(i -> off(line, END + (1 - 2 * END) * i / (PLACES - 1)))
+            .flatMapToDouble(OptionalDouble::stream)
+            .sorted()
+            .toArray();
+    return seen.length < LEAST_PLACES
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(seen[seen.length / 2]);
   }
 
-  private static OptionalDouble off(Ink.Stretch stretch, double width, double place) {
-    return Math.abs(stretch.length() - width) < LINE_WITHIN
+  private OptionalDouble off(Segment line, double part) {
+    double width = line.kind().widthMm();
+    double x = line.from().x() + part * (line.to().x() - line.from().x());
+    double y = line.from().y() + part * (line.to().y() - line.from().y());
+    return line.isLevel()
+        ? off(ink.up(x, y - REACH, y + REACH), width, LINE_WITHIN, y)
+        : off(ink.along(y, x - REACH, x + REACH), width, LINE_WITHIN, x);
+  }
+
+  private static OptionalDouble off(
+      Ink.Stretch stretch, double width, double within, double place) {
+    return Math.abs(stretch.length() - width) < within
         ? OptionalDouble.of(stretch.middle() - place)
         : OptionalDouble.empty();
   }
@@ -195,11 +235,19 @@ public final class SeenPage {
     double y = circle.centre().y();
     List<OptionalDouble> right =
         Stream.of(x - near, x + near)
-            .map(at -> off(ink.along(y + far, at - 2 * REACH, at + 2 * REACH), width, at))
+            .map(
+                at ->
+                    off(
+                        ink.along(y + far, at - 2 * REACH, at + 2 * REACH),
+                        width,
+                        CIRCLE_WITHIN,
+                        at))
             .toList();
     List<OptionalDouble> up =
         Stream.of(y - near, y + near)
-            .map(at -> off(ink.up(x + far, at - 2 * REACH, at + 2 * REACH), width, at))
+            .map(
+                at ->
+                    off(ink.up(x + far, at - 2 * REACH, at + 2 * REACH), width, CIRCLE_WITHIN, at))
             .toList();
     return Stream.concat(right.stream(), up.stream()).allMatch(OptionalDouble::isPresent)
         ? Optional.of(new PaperPoint(mean(right), mean(up)))

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -70,6 +73,21 @@ class InkTest {
     assertEquals(70 * PIXEL, box.top(), 1e-9);
     assertEquals(20.5 * PIXEL, box.width(), 0.01);
     assertEquals(20 * PIXEL, box.height(), 1e-9);
+  }
+
+  /** Netpbm's plain words: P5, width, height, the lightest grey, and a byte a dot. */
+  @Test
+  void aGreyMapIsReadAsWell() throws IOException {
+    byte[] head = "P5\n100 80\n255\n".getBytes(StandardCharsets.US_ASCII);
+    byte[] map = Arrays.copyOf(head, head.length + WIDTH * HEIGHT);
+    Arrays.fill(map, head.length, map.length, (byte) 0xff);
+    map[head.length + 10 * WIDTH + 20] = 0;
+    Path file = folder.resolve("page.pgm");
+    Files.write(file, map);
+    Ink.Extent box = Ink.read(file, DOTS_PER_INCH).extent(0, 0, 99 * PIXEL, 79 * PIXEL);
+    assertEquals(20 * PIXEL, box.left(), 1e-9);
+    assertEquals(70 * PIXEL, box.top(), 1e-9);
+    assertEquals(PIXEL, box.width(), 1e-9);
   }
 
   @Test

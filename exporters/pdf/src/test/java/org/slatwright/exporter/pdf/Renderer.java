@@ -10,20 +10,9 @@ enum Renderer {
   POPPLER {
     @Override
     void run(Path pdf, String page, Path picture) throws IOException, InterruptedException {
-      String stem = picture.toString().replaceAll("\\.png$", "");
+      String stem = picture.toString().replaceAll("\\.pgm$", "");
       OutsideTool.thatRuns("pdftoppm", "-v")
-          .run(
-              "-r",
-              DOTS,
-              "-gray",
-              "-png",
-              "-singlefile",
-              "-f",
-              page,
-              "-l",
-              page,
-              pdf.toString(),
-              stem);
+          .run("-r", DOTS, "-gray", "-singlefile", "-f", page, "-l", page, pdf.toString(), stem);
     }
   },
   MUPDF {
@@ -53,7 +42,7 @@ enum Renderer {
    * @param page from 1
    */
   Ink draw(Path pdf, int page) throws IOException, InterruptedException {
-    Path picture = pdf.resolveSibling(name() + page + ".png");
+    Path picture = pdf.resolveSibling(name() + page + ".pgm");
     run(pdf, Integer.toString(page), picture);
     return Ink.read(picture, DOTS_PER_INCH);
   }

@@ -21,7 +21,7 @@ enum Renderer {
     @Override
     void run(Path svg, Path picture) throws IOException, InterruptedException {
       OutsideTool chromium = OutsideTool.thatRuns("chromium", "--version");
-      OutsideTool poppler = OutsideTool.thatRuns("pdftoppm", "-v");
+      OutsideTool mupdf = OutsideTool.thatRuns("mutool", "-v");
       Path pdf = svg.resolveSibling("printed.pdf");
       chromium.run(
           "--headless",
@@ -31,8 +31,18 @@ enum Renderer {
           "--no-pdf-header-footer",
           "--print-to-pdf=" + pdf,
           svg.toUri().toString());
-      String stem = picture.toString().replaceAll("\\.png$", "");
-      poppler.run("-r", DOTS, "-gray", "-png", "-singlefile", pdf.toString(), stem);
+      mupdf.run(
+          "draw",
+          "-q",
+          "-r",
+          DOTS,
+          "-c",
+          "gray",
+          "-F",
+          "pgm",
+          "-o",
+          picture.toString(),
+          pdf.toString());
     }
   };
 
