@@ -20,9 +20,10 @@ import org.slatwright.design.sizing.Rack;
  */
 final class Balloons {
 
-  private static final double LEAST_RADIUS = 2.8;
+  private static final double LEAST_RADIUS = 2.5;
   private static final double LETTERING = 2.5;
   private static final double AIR = 1;
+  private static final double CLEAR = 0.3;
   private static final double ROOM_FOR_LEADERS = 4;
 
   private final RackView view;
@@ -64,7 +65,7 @@ final class Balloons {
   private static double radius(Assembly assembly) {
     return assembly.parts().stream()
         .mapToDouble(part -> Lettering.width(part.mark(), LETTERING) / 2)
-        .map(half -> Math.hypot(half, LETTERING / 2) + AIR / 2)
+        .map(half -> Math.hypot(half, LETTERING / 2) + CLEAR)
         .reduce(LEAST_RADIUS, Math::max);
   }
 

@@ -70,10 +70,8 @@ final class GeneralArrangement implements SheetDrawing {
     }
 
     List<View> views() {
-      ThreeViews views = new ThreeViews(rack, assembly, scale);
-      return views.views(
-          frame.left() + (frame.width() - views.width()) / 2,
-          foot.top() + (foot.roomAbove() - views.height()) / 2);
+      return new ThreeViews(rack, assembly, scale)
+          .views(new PaperBox(frame.left(), foot.top(), frame.right(), frame.top()));
     }
   }
 }

@@ -10,7 +10,8 @@ import org.slatwright.design.sizing.Rack;
 
 /**
  * The links of the height chain as they are drawn: foot, shelf (rail and slat), clear height,
- * shelf, …, top. In a tall rack, equal shelves in a row become one link, {@code 6 × 150 (= 900)}.
+ * shelf, …, top. In a tall rack, equal shelves in a row become one link, {@code 6 × 150 (= 900)},
+ * and so do unequal ones, which the frame sheet has one by one.
  */
 final class HeightSteps {
 
@@ -57,17 +58,23 @@ final class HeightSteps {
     add(steps, rack.foot());
     List<Length> openings = rack.openings();
     for (int i = 0; i < openings.size(); ) {
-      int alike = rack.shelves() > MOST_DRAWN_ONE_BY_ONE ? alike(openings, i) : 1;
-      Length opening = openings.get(i);
+      int alike = isTall(rack) ? alike(openings, i) : 1;
+      int unlike = isTall(rack) ? unlike(openings, i) : 1;
+      Length pitch = shelf.plus(openings.get(i));
       if (alike > 1) {
-        Length pitch = shelf.plus(opening);
         Length all = pitch.times(alike);
         steps.add(new Step(all, repeated(alike, pitch, all, lengths)));
+      } else if (unlike > 1) {
+        add(
+            steps,
+            openings.subList(i, i + unlike).stream()
+                .map(shelf::plus)
+                .reduce(Length.ZERO, Length::plus));
       } else {
         add(steps, shelf);
-        add(steps, opening);
+        add(steps, openings.get(i));
       }
-      i += alike;
+      i += Math.max(alike, unlike);
     }
     add(steps, shelf);
     add(steps, rack.topAbove());
@@ -83,6 +90,20 @@ final class HeightSteps {
   /** What is written at {@code count} equal pitches in a row (ISO 129-1). */
   static String repeated(int count, Length pitch, Length all, LengthFormat lengths) {
     return count + " × " + lengths.number(pitch) + " (= " + lengths.number(all) + ")";
+  }
+
+  /** Whether every height would be too much to read in one chain. */
+  static boolean isTall(Rack rack) {
+    return rack.shelves() > MOST_DRAWN_ONE_BY_ONE;
+  }
+
+  /** How many openings from one on differ each from the next. */
+  private static int unlike(List<Length> openings, int from) {
+    int end = from;
+    while (end < openings.size() && alike(openings, end) == 1) {
+      end++;
+    }
+    return end - from;
   }
 
   /** How many openings from one on are as high as it is. */

@@ -41,7 +41,8 @@ final class Notes {
       heights.add(alike == 1 ? height : alike + " × " + height);
       i += alike;
     }
-    return "Clear heights from the floor up: " + String.join(", ", heights) + ".";
+    String said = "Clear heights from the floor up: " + String.join(", ", heights) + ".";
+    return HeightSteps.isTall(rack) ? said + " Every height is on the frame sheet." : said;
   }
 
   private static String shelves(Rack rack, LengthFormat lengths) {

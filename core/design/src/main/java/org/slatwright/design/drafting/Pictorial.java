@@ -26,6 +26,16 @@ final class Pictorial {
     this.paper = IsometricPaper.fitted(List.of(Isometric.of(assembly.extent())), room);
   }
 
+  /** Whether the thinnest piece is as thick on paper as a line: what is smaller is a blot. */
+  boolean isClear() {
+    double thinnest =
+        pieces.stream()
+            .mapToDouble(piece -> piece.part().shape().thickness().inMm())
+            .min()
+            .orElseThrow();
+    return thinnest * paper.factor() >= LineKind.THIN.widthMm();
+  }
+
   View view() {
     IsometricBoxes boxes =
         new IsometricBoxes(pieces.stream().map(Piece::box).map(Isometric::of).toList());

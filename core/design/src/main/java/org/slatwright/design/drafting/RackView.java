@@ -39,6 +39,9 @@ record RackView(
   /** A dowel thinner than this on paper is drawn as its axis alone when seen from the side. */
   private static final double THINNEST_ROD = 1.5;
 
+  /** A dowel thinner than this on paper is left out: it would only blot what is around it. */
+  private static final double LEAST_ROD = 0.3;
+
   private static final double AXIS_OVERRUN = 1;
   private static final double NM_PER_MM = 1e6;
 
@@ -150,7 +153,8 @@ record RackView(
    * A rod seen on end is a circle where it comes to the surface; a thin one seen aside, its axis.
    */
   private List<Figure> rod(Piece rod, List<VisibleLines.Solid> opaque) {
-    if (!showsMiddle(rod)) {
+    boolean isBlot = onPaper(rod.part().shape().thickness().nanometres()) < LEAST_ROD;
+    if (isBlot || !showsMiddle(rod)) {
       return List.of();
     }
     Cover cover = cover(rod);

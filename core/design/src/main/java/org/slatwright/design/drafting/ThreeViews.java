@@ -21,6 +21,9 @@ final class ThreeViews {
   private static final double ABOVE = 10;
   private static final double BELOW_TOP_VIEW = 4;
 
+  /** Least room at the side away from the pictorial view, where there is any to spare. */
+  private static final double MOST_ASIDE = 8;
+
   private final Rack rack;
   private final Assembly assembly;
   private final Scale scale;
@@ -70,12 +73,50 @@ final class ThreeViews {
     return Math.max(widths.depth(), depths.depth());
   }
 
+  /**
+   * Drawn in that room, and in the corner that they leave free the rack as one sees it, where it is
+   * large enough; the views then move away from there.
+   */
+  List<View> views(PaperBox room) {
+    double left = room.left() + (room.width() - width()) / 2;
+    double slack = room.height() - height();
+    double aside = Math.max(0, Math.min(slack / 2, MOST_ASIDE));
+    double moved = topViewBelow() ? slack - aside : aside;
+    PaperBox corner = corner(room, left, room.bottom() + moved);
+    if (corner.width() > 0 && corner.height() > 0) {
+      Pictorial picture = new Pictorial(assembly, corner);
+      if (picture.isClear()) {
+        List<View> views = new ArrayList<>(views(left, room.bottom() + moved));
+        views.add(picture.view());
+        return views;
+      }
+    }
+    return views(left, room.bottom() + slack / 2);
+  }
+
+  /** Beside the top view, and below or above the side view with its dimensions or its title. */
+  private PaperBox corner(PaperBox room, double roomLeft, double roomBottom) {
+    double left = roomLeft + left() + wide + BETWEEN / 2;
+    double right = room.right() - EDGE;
+    double front = frontBottom(roomBottom);
+    return topViewBelow()
+        ? new PaperBox(left, room.bottom() + EDGE, right, front - below() - EDGE)
+        : new PaperBox(left, front + high + ABOVE, right, room.top() - EDGE);
+  }
+
+  private boolean topViewBelow() {
+    return angle == Angle.FIRST;
+  }
+
+  private double frontBottom(double roomBottom) {
+    return roomBottom + below() + (topViewBelow() ? BELOW_TOP_VIEW + deep + ABOVE : 0);
+  }
+
   /** Drawn with the lower left corner of their room there. */
-  List<View> views(double roomLeft, double roomBottom) {
+  private List<View> views(double roomLeft, double roomBottom) {
     double left = roomLeft + left();
-    boolean topViewBelow = angle == Angle.FIRST;
-    double frontBottom = roomBottom + below() + (topViewBelow ? BELOW_TOP_VIEW + deep + ABOVE : 0);
-    double topBottom = BELOW_TOP_VIEW + (topViewBelow ? roomBottom : frontBottom + high + ABOVE);
+    double frontBottom = frontBottom(roomBottom);
+    double topBottom = BELOW_TOP_VIEW + (topViewBelow() ? roomBottom : frontBottom + high + ABOVE);
     RackView front = RackView.whole(assembly, Projection.FRONT, scale, left, frontBottom);
     RackView side =
         RackView.whole(assembly, angle.side(), scale, front.right() + between(), frontBottom);

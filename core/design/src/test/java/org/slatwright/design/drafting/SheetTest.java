@@ -1,6 +1,7 @@
 package org.slatwright.design.drafting;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -15,9 +16,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Envelope;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Paper;
 import org.slatwright.api.drawing.Sheet;
+import org.slatwright.api.drawing.View;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.plan.Chain;
 import org.slatwright.api.plan.Plan;
@@ -50,6 +53,35 @@ class SheetTest {
   void everySheetIsTidy(@ForAll("racks") String rack, @ForAll Paper paper) throws Exception {
     Plan plan = plan(rack, "shop.paper=" + paper.word());
     plan.sheets().forEach(sheet -> assertTidy(sheet, plan));
+  }
+
+  /** In the corner that the three views leave free, and clear of each with its dimensions. */
+  @ParameterizedTest
+  @MethodSource("examples")
+  void theGeneralArrangementShowsTheRackAsOneSeesIt(Path example) throws Exception {
+    Sheet sheet = plan(Files.readString(example)).sheets().get(1);
+    View picture = view(sheet, "pictorial");
+    for (String id : List.of("front", "side", "top", "notes", "parts-list", "title-block")) {
+      for (Figure.Polyline line : Inked.of(view(sheet, id).figures()).lines()) {
+        assertFalse(around(picture).intersects(around(line)), () -> id + " meets the picture");
+      }
+    }
+  }
+
+  private static View view(Sheet sheet, String id) {
+    return sheet.views().stream().filter(view -> view.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static Envelope around(View view) {
+    Envelope around = new Envelope();
+    Inked.of(view.figures()).lines().forEach(line -> around.expandToInclude(around(line)));
+    return around;
+  }
+
+  private static Envelope around(Figure.Polyline line) {
+    Envelope around = new Envelope();
+    line.points().forEach(point -> around.expandToInclude(point.x(), point.y()));
+    return around;
   }
 
   private static void assertTidy(Sheet sheet, Plan plan) {
