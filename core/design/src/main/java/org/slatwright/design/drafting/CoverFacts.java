@@ -32,7 +32,7 @@ final class CoverFacts {
 
   private CoverFacts(Rack rack) {
     this.rack = rack;
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
   }
 
   static List<Fact> of(Rack rack, Assembly assembly, Quantities quantities) {

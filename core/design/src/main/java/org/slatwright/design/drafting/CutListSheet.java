@@ -21,7 +21,7 @@ final class CutListSheet {
 
   /** As many sheets as it takes. */
   static List<SheetDrawing> of(Rack rack, Assembly assembly) {
-    LengthFormat lengths = new LengthFormat(rack.units());
+    LengthFormat lengths = rack.lengths();
     List<List<String>> rows =
         CutList.of(assembly, lengths).stream().map(line -> row(line, lengths)).toList();
     return TextSheet.of(

@@ -84,7 +84,7 @@ final class CuttingDiagrams implements SheetDrawing {
 
   private static RunningText<BoardDrawing> text(
       String id, TimberCuts timber, Rack rack, Scale scale, double room) {
-    LengthFormat lengths = new LengthFormat(rack.units());
+    LengthFormat lengths = rack.lengths();
     double along = scale.factor();
     double across = across(timber, along);
     BoardPlace place = new BoardPlace(0, 0, along, across);

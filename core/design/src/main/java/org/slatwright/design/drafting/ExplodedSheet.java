@@ -51,7 +51,7 @@ final class ExplodedSheet implements SheetDrawing {
     private final ExplodedView view;
 
     Layout(SheetFrame frame) {
-      LengthFormat lengths = new LengthFormat(rack.units());
+      LengthFormat lengths = rack.lengths();
       this.frame = frame;
       this.foot = new SheetFoot(frame, room -> PartsList.table(assembly, lengths, room), notes());
       PaperBox room = new PaperBox(frame.left(), foot.top(), frame.right(), frame.top());

@@ -41,7 +41,7 @@ final class FrameSheet implements SheetDrawing {
   static List<SheetDrawing> of(Rack rack, Assembly assembly) {
     Assembly frame = first(assembly);
     FrameHeights heights = FrameHeights.of(frame);
-    List<String> notes = FrameNotes.of(assembly, frame, new LengthFormat(rack.units()));
+    List<String> notes = FrameNotes.of(assembly, frame, rack.lengths());
     int parts = 1;
     Layout layout = layout(rack, frame, heights, notes, parts);
     while (!layout.isEasyToRead() && parts < heights.mostParts()) {
@@ -113,7 +113,7 @@ final class FrameSheet implements SheetDrawing {
         List<String> notes,
         List<Shown> parts,
         SheetFrame sheet) {
-      this.lengths = new LengthFormat(rack.units());
+      this.lengths = rack.lengths();
       this.frame = frame;
       this.heights = heights;
       this.parts = parts;

@@ -32,7 +32,7 @@ final class GeneralArrangement implements SheetDrawing {
     this.rack = rack;
     this.assembly = assembly;
     this.notes = new ArrayList<>(found.stream().toList());
-    notes.addAll(Notes.of(rack, assembly, new LengthFormat(rack.units())));
+    notes.addAll(Notes.of(rack, assembly, rack.lengths()));
   }
 
   @Override
@@ -53,7 +53,7 @@ final class GeneralArrangement implements SheetDrawing {
     private final Scale scale;
 
     Layout(SheetFrame frame) {
-      LengthFormat lengths = new LengthFormat(rack.units());
+      LengthFormat lengths = rack.lengths();
       this.frame = frame;
       this.foot = new SheetFoot(frame, room -> PartsList.table(assembly, lengths, room), notes);
       this.scale = Scales.largest(rack.units(), this::fits);

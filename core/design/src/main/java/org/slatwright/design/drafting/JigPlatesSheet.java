@@ -38,7 +38,7 @@ final class JigPlatesSheet implements SheetDrawing {
   }
 
   private List<SheetBlock> blocks(Scale scale) {
-    LengthFormat lengths = new LengthFormat(rack.units());
+    LengthFormat lengths = rack.lengths();
     return jig.plates().stream()
         .<SheetBlock>map(plate -> new PlateDrawing(plate, lengths, scale))
         .toList();

@@ -69,7 +69,7 @@ final class JigSheet implements SheetDrawing {
   }
 
   private BlockRows rows(Scale scale, double width) {
-    LengthFormat lengths = new LengthFormat(rack.units());
+    LengthFormat lengths = rack.lengths();
     Stream<SheetBlock> inPlace = Stream.of(new JigInPlace(rack, jig, lengths, scale));
     Stream<SheetBlock> parts =
         withParts

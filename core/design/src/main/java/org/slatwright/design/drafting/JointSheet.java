@@ -26,7 +26,7 @@ final class JointSheet implements SheetDrawing {
   JointSheet(Rack rack, Assembly assembly) {
     this.rack = rack;
     this.joint = JointShown.of(assembly);
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
   }
 
   @Override

@@ -35,7 +35,7 @@ final class OrderOfCutting {
 
   /** As many sheets as they take; none where nothing is cut or bought. */
   static List<SheetDrawing> of(Rack rack, CuttingPlan plan) {
-    LengthFormat lengths = new LengthFormat(rack.units());
+    LengthFormat lengths = rack.lengths();
     return TextSheet.of(
         rack, NAME, TITLE, width -> new OrderOfCutting(plan, lengths, width).texts());
   }

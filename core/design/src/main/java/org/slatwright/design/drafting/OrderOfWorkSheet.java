@@ -31,7 +31,7 @@ final class OrderOfWorkSheet {
     this.pieces =
         assembly.pieces().stream().collect(Collectors.toMap(Piece::id, Function.identity()));
     this.work = work;
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
     this.width = width;
   }
 

@@ -34,7 +34,7 @@ final class PartsSheet {
 
   private PartsSheet(Rack rack, double room) {
     this.rack = rack;
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
     this.room = room;
   }
 

@@ -36,7 +36,7 @@ final class ShelfLayout {
 
   private ShelfLayout(Rack rack, Assembly assembly) {
     this.rack = rack;
-    this.lengths = new LengthFormat(rack.units());
+    this.lengths = rack.lengths();
     this.fasteners = assembly.fasteners();
     this.first = ShelfUnit.lowest(assembly);
     this.units = ShelfUnit.of(assembly);

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.slatwright.api.drawing.Figure;
 import org.slatwright.api.drawing.Scale;
 import org.slatwright.api.drawing.View;
-import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Axis;
 import org.slatwright.api.model.Box;
@@ -44,7 +43,7 @@ final class ThreeViews {
     this.wide = extent.size(Axis.X).inMm() * scale.factor();
     this.deep = extent.size(Axis.Y).inMm() * scale.factor();
     this.high = extent.size(Axis.Z).inMm() * scale.factor();
-    RackDimensions dimensions = new RackDimensions(rack, new LengthFormat(rack.units()), scale);
+    RackDimensions dimensions = new RackDimensions(rack, rack.lengths(), scale);
     this.heights = dimensions.heights();
     this.widths = dimensions.widths();
     this.depths = dimensions.depths();
