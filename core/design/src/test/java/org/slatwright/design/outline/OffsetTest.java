@@ -25,7 +25,7 @@ import org.slatwright.design.outline.Outlines.Corner;
 /** The way of a cutter's middle; JTS buffers, arcs as fine chords, are the judge. */
 class OffsetTest {
 
-  /** Of the area; the task's own limit is a thousandth. */
+  /** Of the area, besides what chords take off arcs; a thousandth is the limit for sheets. */
   private static final double ALLOWED = 2e-4;
 
   @Example
@@ -122,8 +122,9 @@ class OffsetTest {
       enclosed = enclosed.symDifference(polygon);
     }
     double difference = enclosed.symDifference(expected).getArea();
+    double chords = Polygons.TOLERANCE_MM * expected.getLength();
     assertTrue(
-        difference <= ALLOWED * Polygons.of(outline).getArea(),
+        difference <= ALLOWED * Polygons.of(outline).getArea() + chords,
         () -> difference + " mm2 off: " + paths + " of " + outline);
   }
 
