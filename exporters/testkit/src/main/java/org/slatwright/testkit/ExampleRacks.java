@@ -42,9 +42,9 @@ final class ExampleRacks {
     }
   }
 
-  /** The plan of one. */
-  static Plan plan(String name) {
-    return plan(name, read(name));
+  /** The plan of one, with settings in place of its own. */
+  static Plan plan(String name, String... settings) {
+    return plan(name, read(name, settings));
   }
 
   /** The plan of one whose maker measures and prints otherwise. */

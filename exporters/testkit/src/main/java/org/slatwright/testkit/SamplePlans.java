@@ -34,7 +34,7 @@ public final class SamplePlans {
           "x".repeat(LONG_TITLE));
 
   private static final List<Plan> EXAMPLES =
-      ExampleRacks.names().stream().map(ExampleRacks::plan).toList();
+      ExampleRacks.names().stream().map(name -> ExampleRacks.plan(name)).toList();
 
   private SamplePlans() {}
 
@@ -50,6 +50,15 @@ public final class SamplePlans {
     return ExampleRacks.names().stream()
         .<Supplier<Plan>>map(name -> () -> ExampleRacks.plan(name, units, paper))
         .toList();
+  }
+
+  /**
+   * The same example racks, planned with other settings.
+   *
+   * @param setting of their rack files: {@code shop.paper=A3}
+   */
+  public static List<Plan> examplesWith(String... setting) {
+    return ExampleRacks.names().stream().map(name -> ExampleRacks.plan(name, setting)).toList();
   }
 
   /** A rack of any size that can be built, the same for the same seed. */

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,8 +71,8 @@ class DxfCutFitTest {
       throws IOException, InterruptedException, RackFileException {
     List<ReadByEzdxf> read = sheetAndPath(way);
     for (String layer : List.of("CUT_INSIDE", "CUT_OUTSIDE")) {
-      List<Polygon> wanted = rings(read.get(0), layer);
-      List<Polygon> paths = rings(read.get(1), layer);
+      List<Polygon> wanted = read.get(0).rings(layer);
+      List<Polygon> paths = read.get(1).rings(layer);
       assertEquals(wanted.size(), paths.size(), layer);
       double offset = layer.equals("CUT_INSIDE") ? way.radius() : -way.radius();
       for (int i = 0; i < wanted.size(); i++) {
@@ -140,22 +139,5 @@ class DxfCutFitTest {
       assertEquals(List.of(), file.all("FAULT"));
     }
     return read;
-  }
-
-  /** Closed lines as fine chords. */
-  private static List<Polygon> rings(ReadByEzdxf file, String layer) {
-    List<Polygon> rings = new ArrayList<>();
-    for (List<String> ring : file.all("RING")) {
-      if (ring.get(0).equals(layer)) {
-        List<Coordinate> points = new ArrayList<>();
-        for (int i = 1; i < ring.size(); i += 2) {
-          points.add(
-              new Coordinate(Double.parseDouble(ring.get(i)), Double.parseDouble(ring.get(i + 1))));
-        }
-        points.set(points.size() - 1, points.get(0).copy());
-        rings.add(FACTORY.createPolygon(points.toArray(Coordinate[]::new)));
-      }
-    }
-    return rings;
   }
 }

@@ -7,6 +7,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
 import org.slatwright.testkit.OutsideTool;
 
 /**
@@ -15,6 +21,9 @@ import org.slatwright.testkit.OutsideTool;
  * @param lines each a kind and its values, as {@code read_dxf.py} prints them
  */
 record ReadByEzdxf(List<List<String>> lines) {
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+  private static final int CHORDS_A_QUARTER = 64;
 
   /** Reads files of those contents; all in one run, since starting Python is what takes time. */
   static List<ReadByEzdxf> read(List<String> contents, Path folder)
@@ -52,5 +61,46 @@ record ReadByEzdxf(List<List<String>> lines) {
       throw new AssertionError("expected one " + kind + ", read " + lines);
     }
     return found.get(0);
+  }
+
+  /** What closed lines of that layer enclose, arcs as fine chords. */
+  List<Polygon> rings(String layer) {
+    return all("RING").stream()
+        .filter(ring -> ring.get(0).equals(layer))
+        .map(
+            ring -> {
+              Coordinate[] points = points(ring);
+              points[points.length - 1] = points[0].copy();
+              return FACTORY.createPolygon(points);
+            })
+        .toList();
+  }
+
+  /** What circles of that layer enclose, as fine chords. */
+  List<Geometry> discs(String layer) {
+    return all("CIRCLE").stream()
+        .filter(circle -> circle.get(0).equals(layer))
+        .map(
+            circle ->
+                FACTORY
+                    .createPoint(points(circle)[0])
+                    .buffer(Double.parseDouble(circle.get(3)), CHORDS_A_QUARTER))
+        .toList();
+  }
+
+  /** Lines that are engraved. */
+  List<LineString> strokes() {
+    return all("STROKE").stream().map(stroke -> FACTORY.createLineString(points(stroke))).toList();
+  }
+
+  /** The pairs of numbers that follow the layer. */
+  private static Coordinate[] points(List<String> values) {
+    return IntStream.range(0, (values.size() - 1) / 2)
+        .mapToObj(
+            i ->
+                new Coordinate(
+                    Double.parseDouble(values.get(2 * i + 1)),
+                    Double.parseDouble(values.get(2 * i + 2))))
+        .toArray(Coordinate[]::new);
   }
 }
