@@ -22,7 +22,8 @@ import org.slatwright.design.sizing.Sizing;
 import org.slatwright.design.templates.printing.Draft;
 
 /** A rack file, how its rack is framed, and its templates before they are printed. */
-record Drawn(String yaml, Rack rack, Assembly assembly, Optional<Jig> jig, List<Draft> drafts) {
+public record Drawn(
+    String yaml, Rack rack, Assembly assembly, Optional<Jig> jig, List<Draft> drafts) {
 
   private static final Path EXAMPLES = Path.of("../../examples/racks");
 
@@ -54,7 +55,7 @@ record Drawn(String yaml, Rack rack, Assembly assembly, Optional<Jig> jig, List<
   }
 
   /** Every example rack. */
-  static List<Drawn> examples() throws IOException {
+  public static List<Drawn> examples() throws IOException {
     try (Stream<Path> files = Files.list(EXAMPLES)) {
       return files
           .map(file -> file.getFileName().toString())

@@ -2,6 +2,7 @@ package org.slatwright.design.templates.printing;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,11 +13,12 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.slatwright.api.drawing.Paper;
-import org.slatwright.api.drawing.Templates;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.measure.Unit;
 import org.slatwright.design.drafting.PaperBox;
+import org.slatwright.design.sizing.Rack;
+import org.slatwright.design.templates.Drawn;
 
 /**
  * Pages against the fewest that there could be: one more, or 11/9 of them and 6/9, which is how
@@ -47,22 +49,55 @@ class FewPagesTest {
     assertFew(paper, drafts);
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void theBookOfAnExampleWastesNoPage(Paper paper) throws IOException {
+    for (Drawn example : Drawn.examples()) {
+      Rack rack = example.rack();
+      Printing printing =
+          new Printing(rack.title(), rack.units(), paper, rack.shop().printMargin());
+      assertFew(printing, example.drafts());
+      assertHalfIsTemplate(printing, example.drafts());
+    }
+  }
+
   private static void assertFew(Paper paper, List<Draft> drafts) {
-    Templates templates = new Printing("Stand", Unit.MM, paper, MARGIN).print(drafts);
-    long least = least(PageLayout.of(paper, MARGIN.inMm()).area(), drafts);
-    int pages = templates.pages().size();
+    assertFew(new Printing("Stand", Unit.MM, paper, MARGIN), drafts);
+  }
+
+  private static void assertFew(Printing printing, List<Draft> drafts) {
+    long least = least(area(printing), pieces(printing, drafts));
+    int pages = printing.print(drafts).pages().size();
     assertTrue(
         pages <= Math.max(least + 1, (11 * least + 6) / 9),
-        () -> pages + " pages, where at least " + least + " are needed");
+        () -> pages + " pages, where at least " + least + " are needed, " + printing);
   }
 
   /**
-   * By area, with the spacing right of each piece and above it; and by the pieces that are too long
-   * to lie across a page or above one another, of which only so many stand abreast.
+   * Two pages at most for each that the templates alone would fill, whatever goes into overlaps,
+   * labels, cards and the room between: a book that is mostly waste is not worth its paper (our own
+   * measure, no source; the examples take 1.2 to 1.9).
    */
-  private static long least(PaperBox area, List<Draft> drafts) {
+  private static void assertHalfIsTemplate(Printing printing, List<Draft> drafts) {
+    PaperBox page = area(printing);
+    double bare =
+        drafts.stream().mapToDouble(draft -> draft.width().inMm() * draft.height().inMm()).sum();
+    double least = Math.ceil(bare / page.width() / page.height());
+    int pages = printing.print(drafts).pages().size();
+    assertTrue(pages <= 2 * least, () -> pages + " pages to " + least + ", " + printing);
+  }
+
+  private static PaperBox area(Printing printing) {
+    return PageLayout.of(printing.paper(), printing.margin().inMm()).area();
+  }
+
+  /**
+   * By area, with the spacing right of each piece and above it; by the pieces that are too long to
+   * lie across a page or above one another, of which only so many stand abreast; and by those that
+   * are more than half a page both ways, of which no page has two.
+   */
+  private static long least(PaperBox area, List<Piece> pieces) {
     double spacing = Nesting.SPACING_MM;
-    List<Piece> pieces = pieces(area, drafts);
     double all =
         pieces.stream()
             .mapToDouble(piece -> (piece.width() + spacing) * (piece.height() + spacing))
@@ -75,15 +110,24 @@ class FewPagesTest {
             .sorted()
             .toList();
     int room = (int) Math.ceil(area.width() + spacing);
-    return Math.max((long) Math.ceil(all / page), leastRows(abreast, room, new HashMap<>()));
+    double half = (Math.max(area.width(), area.height()) - spacing) / 2;
+    long alone = pieces.stream().filter(piece -> shorter(piece) > half).count();
+    return Math.max(
+        Math.max((long) Math.ceil(all / page), alone), leastRows(abreast, room, new HashMap<>()));
   }
 
-  private static List<Piece> pieces(PaperBox area, List<Draft> drafts) {
+  private static double shorter(Piece piece) {
+    return Math.min(piece.width(), piece.height());
+  }
+
+  private static List<Piece> pieces(Printing printing, List<Draft> drafts) {
+    PaperBox area = area(printing);
+    LengthFormat lengths = new LengthFormat(printing.units());
     List<Piece> pieces = new ArrayList<>();
     for (Draft draft : drafts) {
       TiledDraft tiled = new TiledDraft(draft, area.width() - TileLabel.MOST_MM, area.height());
       pieces.addAll(tiled.pieces());
-      UseCard.of(tiled, new LengthFormat(Unit.MM)).ifPresent(pieces::add);
+      UseCard.of(tiled, lengths).ifPresent(pieces::add);
     }
     return pieces;
   }
