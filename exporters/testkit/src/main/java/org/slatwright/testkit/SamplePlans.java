@@ -33,14 +33,17 @@ public final class SamplePlans {
           "../../etc/passwd",
           "x".repeat(LONG_TITLE));
 
-  private static final List<Plan> EXAMPLES =
-      ExampleRacks.names().stream().map(name -> ExampleRacks.plan(name)).toList();
+  /** Planned when they are first asked for: whoever wants one plan has not all in memory. */
+  private static final class Examples {
+    static final List<Plan> ALL =
+        ExampleRacks.names().stream().map(name -> ExampleRacks.plan(name)).toList();
+  }
 
   private SamplePlans() {}
 
   /** Every example rack, designed; in alphabetical order of their files. */
   public static List<Plan> examples() {
-    return EXAMPLES;
+    return Examples.ALL;
   }
 
   /**

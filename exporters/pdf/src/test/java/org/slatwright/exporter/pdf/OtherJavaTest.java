@@ -50,7 +50,7 @@ class OtherJavaTest {
     private ManyPages() {}
 
     public static void main(String[] none) throws Exception {
-      Sheet page = SamplePlans.examples().get(0).sheets().get(0);
+      Sheet page = SamplePlans.titled("Many pages").sheets().get(0);
       Plan plan = Exported.plan(List.of(), Collections.nCopies(PAGES, page));
       PdfExporter exporter = new PdfExporter();
       StringBuilder written = new StringBuilder();
