@@ -26,18 +26,26 @@ class AccessTest extends AtTheBench {
 
   @Test
   void nothingIsFoundInLightOrDarkOnAPhoneOrAtADesk() throws Exception {
-    for (Plan plan : List.of(PLAN, SamplePlans.titled("رف الشتلات 3 × 4"))) {
-      browser.open(Written.file(plan, folder));
-      browser.script(
-          "document.querySelectorAll('[data-tick]').forEach((b, i) => i % 2 || b.click())");
-      for (String scheme : List.of("light", "dark")) {
-        browser.wish(scheme);
-        browser.size(WIDTH, HEIGHT, true);
-        assertEquals(List.of(), found(), plan.title() + " on a phone, " + scheme);
-        browser.size(1280, 900, false);
-        assertEquals(List.of(), found(), plan.title() + " at a desk, " + scheme);
-      }
+    tickEveryOther(PLAN);
+    for (String scheme : List.of("light", "dark")) {
+      browser.wish(scheme);
+      browser.size(WIDTH, HEIGHT, true);
+      assertEquals(List.of(), found(), "on a phone, " + scheme);
+      browser.size(1280, 900, false);
+      assertEquals(List.of(), found(), "at a desk, " + scheme);
     }
+  }
+
+  @Test
+  void nothingIsFoundWhereTheTitleRunsFromRightToLeft() throws Exception {
+    tickEveryOther(SamplePlans.titled("رف الشتلات 3 × 4"));
+    assertEquals(List.of(), found());
+  }
+
+  private void tickEveryOther(Plan plan) throws Exception {
+    browser.open(Written.file(plan, folder));
+    browser.script(
+        "document.querySelectorAll('[data-tick]').forEach((b, i) => i % 2 || b.click())");
   }
 
   @Test
