@@ -92,8 +92,7 @@ public final class Planner {
                   cut.findings(),
                   made.findings(),
                   patterns.findings(),
-                  Checks.of(
-                      new Design(rack, assembly, quantities, made.jig().or(made::offcutJig)))));
+                  Checks.of(new Design(rack, assembly, quantities, made.inHand()))));
       OrderOfWork work = BuildOrder.of(rack, assembly, quantities, made, cut.plan());
       return new Reckoned(rack, assembly, quantities, made, patterns, cut, work, findings);
     }

@@ -3,7 +3,6 @@ package org.slatwright.design.drafting;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.slatwright.api.measure.Length;
 import org.slatwright.api.measure.LengthFormat;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Axis;
@@ -11,6 +10,7 @@ import org.slatwright.api.model.Box;
 import org.slatwright.api.model.Group;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Role;
+import org.slatwright.design.framing.Diagonal;
 import org.slatwright.design.framing.Frames;
 
 /** What the frame sheet says in words. */
@@ -61,14 +61,8 @@ final class FrameNotes {
 
   private static String square(Box outside, LengthFormat lengths) {
     return "The frame is square when both diagonals over its outside, from corner to corner, are "
-        + lengths.withUnit(diagonal(outside, lengths))
+        + lengths.withUnit(
+            Diagonal.onTape(outside.size(Axis.Y), outside.size(Axis.Z), lengths.unit()))
         + ".";
-  }
-
-  /** To the millimetre or sixteenth of an inch that a tape shows. */
-  static Length diagonal(Box outside, LengthFormat lengths) {
-    double mm = Math.hypot(outside.size(Axis.Y).inMm(), outside.size(Axis.Z).inMm());
-    Length step = lengths.unit().metricOrInch(Length.mm(1), Length.inches(1, 16));
-    return Length.roundedMm(mm).plus(step.half()).snappedDown(step);
   }
 }

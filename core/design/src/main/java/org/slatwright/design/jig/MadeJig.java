@@ -18,6 +18,11 @@ public record MadeJig(Optional<Jig> jig, Optional<Jig> offcutJig, List<Finding> 
     findings = List.copyOf(findings);
   }
 
+  /** The jig that holes are drilled with: from offcuts where none can be cut from sheet. */
+  public Optional<Jig> inHand() {
+    return jig.or(() -> offcutJig);
+  }
+
   static MadeJig none(Optional<Jig> offcutJig, List<Finding> why) {
     return new MadeJig(Optional.empty(), offcutJig, why);
   }

@@ -6,26 +6,18 @@ import java.util.Map;
 import org.slatwright.api.measure.Length;
 import org.slatwright.api.model.Assembly;
 import org.slatwright.api.model.Group;
-import org.slatwright.api.model.Part;
 import org.slatwright.api.model.Piece;
 import org.slatwright.api.model.Role;
 import org.slatwright.api.plan.CuttingPlan;
 import org.slatwright.api.plan.Quantities;
 import org.slatwright.api.plan.SparePiece;
 import org.slatwright.api.plan.Step;
-import org.slatwright.design.framing.Marks;
 import org.slatwright.design.jig.MadeJig;
 import org.slatwright.design.sizing.Rack;
 
 /** What all stages of the work ask of a plan. */
 record Build(
     Rack rack, Assembly assembly, Quantities quantities, MadeJig jig, CuttingPlan cutting) {
-
-  /** The tape that squares are checked with: no one reads a long diagonal finer. */
-  Length onTape(double mm) {
-    Length step = rack.units().metricOrInch(Length.mm(1), Length.inches(1, 16));
-    return Length.roundedMm(mm).plus(step.half()).snappedDown(step);
-  }
 
   List<Group> frames() {
     return groups(Group.Kind.FRAME);
@@ -63,12 +55,6 @@ record Build(
     return group.pieces().stream().filter(piece -> wanted.contains(piece.part().role())).toList();
   }
 
-  /** The marks of the parts of a role, as one says them. */
-  String marks(Role role) {
-    return Marks.of(
-        assembly.parts().stream().filter(part -> part.role() == role).map(Part::mark).toList());
-  }
-
   /** Spare pieces of that length, which the cutting plan may not have where no timber is listed. */
   List<Step.Parts> spares(Length length) {
     return cutting.spares().stream()
@@ -79,10 +65,6 @@ record Build(
 
   private static Step.Parts all(SparePiece spare) {
     return new Step.Parts(spare.mark(), spare.wanted());
-  }
-
-  int brads() {
-    return assembly.fasteners().size();
   }
 
   String fixing() {

@@ -11,6 +11,7 @@ import org.slatwright.api.model.Group;
 import org.slatwright.api.model.Role;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.Jig;
+import org.slatwright.design.framing.Diagonal;
 import org.slatwright.design.jig.DrillingSteps;
 import org.slatwright.design.sizing.Rack;
 
@@ -31,8 +32,7 @@ final class FrameTasks {
     this.rack = build.rack();
     this.frame = build.frames().get(number - 1);
     this.number = number;
-    this.diagonal =
-        build.onTape(Math.hypot(rack.frameDepth().inMm(), rack.upright().length().inMm()));
+    this.diagonal = Diagonal.onTape(rack.frameDepth(), rack.upright().length(), rack.units());
   }
 
   /** Of all frames, from the left. */
@@ -98,7 +98,7 @@ final class FrameTasks {
         .takes(Times.SET_UP + Times.CLAMP * 2 * rack.shelves())
         .after(LayingOutTasks.UPRIGHTS)
         .after(CuttingTasks.frameStocks(build))
-        .endsWhen(square(), diagonal, build.onTape(tolerance()));
+        .endsWhen(square(), diagonal, tolerance());
   }
 
   /** What holds the rails at their heights. */
@@ -139,8 +139,8 @@ final class FrameTasks {
         rack.frameDepth().plus(pads));
   }
 
-  private double tolerance() {
-    return rack.units().metricOrInch(1.0, 25.4 / 16);
+  private Length tolerance() {
+    return rack.units().metricOrInch(Length.mm(1), Length.inches(1, 16));
   }
 
   private static String square() {
@@ -187,7 +187,7 @@ final class FrameTasks {
         .takes(Times.SET_UP + Times.JOIN * ends + Times.CLAMP * rack.shelves())
         .waits(Times.CLAMPED, "the glue grips; leave the clamps on, at no less than 10 °C (50 °F)")
         .after(id("dry", number))
-        .endsWhen(square(), diagonal, build.onTape(tolerance()));
+        .endsWhen(square(), diagonal, tolerance());
   }
 
   private String share(int goes) {
@@ -216,7 +216,7 @@ final class FrameTasks {
 
   private Task drill() {
     Length inWood = rack.upright().depth().plus(rack.joint().holeDepth());
-    Optional<Jig> jig = JigTasks.jig(build);
+    Optional<Jig> jig = build.jig().inHand();
     Task.Draft draft = Task.named(id("drill", number), "Drill frame " + number);
     if (jig.isPresent()) {
       draft

@@ -11,6 +11,7 @@ import org.slatwright.api.model.Role;
 import org.slatwright.api.model.Stock;
 import org.slatwright.api.plan.ShelfSlats;
 import org.slatwright.api.plan.Wording;
+import org.slatwright.design.framing.Diagonal;
 import org.slatwright.design.framing.Marks;
 import org.slatwright.design.sizing.Rack;
 import org.slatwright.design.sizing.ShelfRow;
@@ -146,7 +147,7 @@ final class ShelfTasks {
     draft.does(
         "Before the last fixings go in, rack the frames until both diagonals across the back are"
             + " alike.");
-    Length back = build.onTape(Math.hypot(overFrames().inMm(), rack.upright().length().inMm()));
+    Length back = Diagonal.onTape(overFrames(), rack.upright().length(), rack.units());
     String level = rack.topAbove().isZero() ? " The top slats are level with the uprights." : "";
     fixing(draft);
     return draft
